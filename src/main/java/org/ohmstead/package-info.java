@@ -1,0 +1,5 @@
+/** The service as a whole: the application class and the clock. */
+@NullMarked
+package org.ohmstead;
+
+import org.jspecify.annotations.NullMarked;
