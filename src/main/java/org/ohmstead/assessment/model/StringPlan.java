@@ -1,0 +1,32 @@
+package org.ohmstead.assessment.model;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A string as it was built and is meant to work. Unknown numbers are NaN.
+ *
+ * @param positions number of jars, N
+ * @param links the N + 1 links in order
+ * @param floatSetpointVoltsPerCell what the charger is set to at 25 °C
+ * @param designLoadAmps the load current the string must carry
+ * @param designMinutes for how long
+ */
+public record StringPlan(
+        long stringId,
+        JarTypeFacts jarType,
+        int positions,
+        List<LinkPlan> links,
+        double floatSetpointVoltsPerCell,
+        double designLoadAmps,
+        double designMinutes,
+        LocalDate inServiceOn) {
+
+    public StringPlan {
+        links = List.copyOf(links);
+        if (links.size() != positions + 1) {
+            throw new IllegalArgumentException(
+                    "A string of " + positions + " jars has " + (positions + 1) + " links, not " + links.size());
+        }
+    }
+}

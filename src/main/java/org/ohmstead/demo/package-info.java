@@ -1,0 +1,7 @@
+/** The invented estate that the demo profile loads. */
+@ApplicationModule(allowedDependencies = {"kernel", "access", "fleet", "ledger", "intake", "assessment"})
+@NullMarked
+package org.ohmstead.demo;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

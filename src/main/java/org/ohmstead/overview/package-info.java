@@ -1,0 +1,20 @@
+/** The pages that look across all features: Estate, Site and String. */
+@ApplicationModule(
+        allowedDependencies = {
+            "kernel",
+            "access",
+            "web",
+            "chart",
+            "fleet",
+            "ledger",
+            "intake",
+            "assessment",
+            "assessment :: model",
+            "programme",
+            "programme :: rules"
+        })
+@NullMarked
+package org.ohmstead.overview;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,8 @@
+/** When a string is to be visited next, and why. */
+@ApplicationModule(
+        allowedDependencies = {"kernel", "access", "web", "fleet", "ledger", "assessment", "assessment :: model"})
+@NullMarked
+package org.ohmstead.programme;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,7 @@
+/** Calendar rules for next dates, as pure functions. */
+@NamedInterface("rules")
+@NullMarked
+package org.ohmstead.programme.rules;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.NamedInterface;
