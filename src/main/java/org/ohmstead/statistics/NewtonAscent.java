@@ -29,8 +29,24 @@ final class NewtonAscent {
     }
 
     static LifeRegression of(LifeLaw law, Lifetimes times, double[][] design) {
-        NewtonAscent ascent = new NewtonAscent(new LifeLikelihood(law, times, design), start(times, design));
-        return ascent.climbs() ? ascent.result(law) : undetermined(law, ascent.place.length);
+        int parameters = 1 + (design.length == 0 ? 0 : design[0].length);
+        double[] start = start(times, design);
+        if (!boundedOnBothSides(times) || Double.isNaN(Arrays.stream(start).sum())) {
+            return undetermined(law, parameters);
+        }
+        NewtonAscent ascent = new NewtonAscent(new LifeLikelihood(law, times, design), start);
+        return ascent.climbs() ? ascent.result(law) : undetermined(law, parameters);
+    }
+
+    /** Without a death lifetimes could be endless; without a time lived through they could be nothing. */
+    private static boolean boundedOnBothSides(Lifetimes times) {
+        boolean died = false;
+        boolean lived = false;
+        for (int i = 0; i < times.size(); i++) {
+            died |= times.counts()[i] > 0 && !times.alive(i);
+            lived |= times.counts()[i] > 0 && times.lower()[i] > 0;
+        }
+        return died && lived;
     }
 
     /** Least squares on a time inside each range. */
