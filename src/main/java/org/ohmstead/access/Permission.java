@@ -1,0 +1,21 @@
+package org.ohmstead.access;
+
+/** The things that not everybody may do. */
+public enum Permission {
+    SEE_ESTATE("see the estate"),
+    HAND_IN_SURVEYS("hand in surveys"),
+    SETTLE_SURVEYS("accept, refuse or void surveys"),
+    EDIT_REGISTER("change the register"),
+    OVERRULE("overrule a judgement"),
+    ADMINISTER("administer users");
+
+    private final String words;
+
+    Permission(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+}
