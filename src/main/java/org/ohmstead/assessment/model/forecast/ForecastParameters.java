@@ -1,0 +1,94 @@
+package org.ohmstead.assessment.model.forecast;
+
+/**
+ * Every constant of the forecast in one place. A change of any value asks for a new version: stored states and results
+ * carry it, and a state of another version is rebuilt.
+ *
+ * @param version of this set
+ * @param jars constants for jars
+ * @param links constants for links
+ * @param unknownLevelSpread spread of the level when new around the maker's reference value, logarithmic
+ * @param inflateBeyond innovations beyond this many standard deviations have their noise inflated
+ * @param setAsideBeyond readings beyond this many are set aside once and asked for again
+ * @param renewalFall joint fall of a string, after as much rise, that means it was renewed without record
+ * @param shareExponent a later-fitted unit takes part in the common rise as (its age / the string's age) to this power
+ * @param misprobeShare share of readings that are plainly wrong
+ * @param misprobeSpread logarithmic spread of such readings
+ * @param unrecordedShare share of replacements and remakes that nobody records
+ * @param flagAbove score above which a jar or link is flagged
+ * @param riskPer100Jars gradual risk that may build up before the next survey, failures per 100 jars
+ * @param rereadWithinYears a pending reading asks for a re-read within this time
+ * @param shortestIntervalYears the next survey is never asked for earlier
+ * @param longestIntervalYears nor later
+ * @param referenceLifeYears design life at which the common rate is as given
+ * @param instrumentSpread spread of the offsets between instruments, logarithmic
+ */
+public record ForecastParameters(
+        int version,
+        UnitConstants jars,
+        UnitConstants links,
+        double unknownLevelSpread,
+        double inflateBeyond,
+        double setAsideBeyond,
+        double renewalFall,
+        double shareExponent,
+        double misprobeShare,
+        double misprobeSpread,
+        double unrecordedShare,
+        double flagAbove,
+        double riskPer100Jars,
+        double rereadWithinYears,
+        double shortestIntervalYears,
+        double longestIntervalYears,
+        double referenceLifeYears,
+        double instrumentSpread) {
+
+    /** The set in force. */
+    public static ForecastParameters standard() {
+        return new ForecastParameters(
+                1,
+                UnitConstants.jars(),
+                UnitConstants.links(),
+                .20,
+                2.5,
+                4.5,
+                .09,
+                1.9,
+                .01,
+                .25,
+                .15,
+                .20,
+                .6,
+                .25,
+                1.0 / 12,
+                2,
+                12,
+                .01);
+    }
+
+    /** The same set with other constants for jars, such as a limit learned for their type. */
+    public ForecastParameters withJars(UnitConstants others) {
+        return new ForecastParameters(
+                version,
+                others,
+                links,
+                unknownLevelSpread,
+                inflateBeyond,
+                setAsideBeyond,
+                renewalFall,
+                shareExponent,
+                misprobeShare,
+                misprobeSpread,
+                unrecordedShare,
+                flagAbove,
+                riskPer100Jars,
+                rereadWithinYears,
+                shortestIntervalYears,
+                longestIntervalYears,
+                referenceLifeYears,
+                instrumentSpread);
+    }
+
+    /** Chance per 12 months and risk in a year are both over this horizon. */
+    static final double HORIZON_YEARS = 1;
+}

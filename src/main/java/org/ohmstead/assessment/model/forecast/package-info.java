@@ -1,0 +1,5 @@
+/** The forecast: a filter over a string's surveys that says which jar or link will fail, and when. Pure and stepwise. */
+@NullMarked
+package org.ohmstead.assessment.model.forecast;
+
+import org.jspecify.annotations.NullMarked;
