@@ -29,7 +29,8 @@ public class AuditTrail {
     }
 
     /** @param detail small and free of secrets; kept as JSON */
-    public record Entry(Instant at, String actor, String action, String subjectKind, String subjectId, String detail) {}
+    public record Entry(
+            long id, Instant at, String actor, String action, String subjectKind, String subjectId, String detail) {}
 
     /** @param areaId where it happened, null for what belongs to no area */
     @Transactional(propagation = Propagation.MANDATORY)
@@ -54,11 +55,12 @@ public class AuditTrail {
     @Transactional(readOnly = true)
     public List<Entry> before(long id, int limit) {
         return jdbc.sql("""
-                        select at, actor, action, subject_kind, subject_id, detail::text as detail
+                        select id, at, actor, action, subject_kind, subject_id, detail::text as detail
                         from audit_entry where id < ? order by id desc limit ?
                         """)
                 .params(id, limit)
                 .query((row, n) -> new Entry(
+                        row.getLong("id"),
                         row.getTimestamp("at").toInstant(),
                         row.getString("actor"),
                         row.getString("action"),

@@ -91,6 +91,15 @@ public class People {
         record("password chosen", user, Map.of());
     }
 
+    /** @throws Refused when the current password is not right, or the new one is too short or too long */
+    public void changeOwnPassword(Person person, String current, String password) {
+        String hash = user(person.userId()).passwordHash();
+        if (hash == null || !encoder.matches(current, hash)) {
+            throw new Refused("The current password is not right.");
+        }
+        choosePassword(person.userId(), password);
+    }
+
     /**
      * Uses up a one-time link and sets the password.
      *
