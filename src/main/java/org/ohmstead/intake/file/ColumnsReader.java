@@ -1,0 +1,81 @@
+package org.ohmstead.intake.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the row of column titles that begins with "position". */
+final class ColumnsReader {
+
+    static final String FIRST_TITLE = "position";
+    private static final Pattern TITLE = Pattern.compile("(jar|link)(?: (\\d))? (\\S+)");
+    private static final String CHOICES =
+            "jar mΩ (or jar S for conductance), jar V, jar °C, jar SG, link µΩ, link 2 µΩ and so on";
+
+    private final Findings findings;
+
+    ColumnsReader(Findings findings) {
+        this.findings = findings;
+    }
+
+    List<Column> read(Row row) {
+        List<Column> columns = new ArrayList<>();
+        for (Cell title : row.cells()) {
+            if (title.column() == 1) {
+                columns.add(new Column(1, ColumnKind.POSITION, 0, null, null));
+            } else if (!title.isEmpty()) {
+                column(title).ifPresent(column -> addOnce(columns, column, title));
+            }
+        }
+        return columns;
+    }
+
+    private void addOnce(List<Column> columns, Column column, Cell title) {
+        if (columns.stream().anyMatch(column::isSameAs)) {
+            lost(title, "This column stands twice; the first one is read.", "Leave one out, or number the straps.");
+        } else {
+            columns.add(column);
+        }
+    }
+
+    private Optional<Column> column(Cell title) {
+        Matcher parts = TITLE.matcher(Spelling.plain(title.text()));
+        Optional<Unit> unit = parts.matches() ? Unit.named(parts.group(3)) : Optional.empty();
+        Optional<Column> column = unit.flatMap(written -> column(title.column(), parts, written));
+        if (column.isEmpty()) {
+            lost(title, "A survey sheet has no such column.", "Use one of: " + CHOICES + ".");
+        }
+        return column;
+    }
+
+    private static Optional<Column> column(int number, Matcher parts, Unit written) {
+        String strap = parts.group(2);
+        if (parts.group(1).equals("link")) {
+            return written.quantity() == Quantity.RESISTANCE
+                    ? Optional.of(link(number, strap == null ? 1 : Integer.parseInt(strap), written))
+                    : Optional.empty();
+        }
+        return strap == null ? jar(number, written) : Optional.empty();
+    }
+
+    private static Column link(int number, int strap, Unit written) {
+        return new Column(number, ColumnKind.LINK, strap, written, Unit.MICROOHM);
+    }
+
+    private static Optional<Column> jar(int number, Unit written) {
+        return switch (written.quantity()) {
+            case RESISTANCE -> Optional.of(new Column(number, ColumnKind.JAR_OHMIC, 0, written, Unit.MILLIOHM));
+            case CONDUCTANCE -> Optional.of(new Column(number, ColumnKind.JAR_OHMIC, 0, written, Unit.SIEMENS));
+            case VOLTAGE -> Optional.of(new Column(number, ColumnKind.JAR_VOLTS, 0, written, Unit.VOLT));
+            case TEMPERATURE -> Optional.of(new Column(number, ColumnKind.JAR_CELSIUS, 0, written, Unit.CELSIUS));
+            case GRAVITY -> Optional.of(new Column(number, ColumnKind.JAR_GRAVITY, 0, written, Unit.GRAVITY));
+            case CURRENT, FREQUENCY -> Optional.empty();
+        };
+    }
+
+    private void lost(Cell title, String message, String remedy) {
+        findings.add(Finding.lost(title, message, remedy));
+    }
+}

@@ -1,0 +1,64 @@
+package org.ohmstead.intake.file;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The keys of a sheet's upper part: one a line, key, then value. */
+enum Fact {
+    SITE("site"),
+    STRING("string"),
+    TAKEN_AT("taken at"),
+    TAKEN_BY("taken by"),
+    INSTRUMENT("instrument"),
+    CALIBRATION_DUE("instrument calibration due"),
+    OHMIC_KIND("ohmic kind"),
+    OHMIC_FREQUENCY("ohmic frequency", Unit.HERTZ),
+    AMBIENT("ambient", Unit.CELSIUS),
+    STRING_VOLTS("string volts", Unit.VOLT),
+    FLOAT_CURRENT("float current", Unit.AMPERE),
+    RIPPLE_CURRENT("ripple current", Unit.AMPERE),
+    RIPPLE_VOLTS("ripple volts", Unit.VOLT),
+    INJECTED_CURRENT("injected current", Unit.AMPERE),
+    CLAMPED_CURRENT("clamped current", Unit.AMPERE),
+    ON_FLOAT("on float"),
+    NOTE("note");
+
+    private final String key;
+    private final @Nullable Unit kept;
+
+    Fact(String key) {
+        this(key, null);
+    }
+
+    Fact(String key, @Nullable Unit kept) {
+        this.key = key;
+        this.kept = kept;
+    }
+
+    String key() {
+        return key;
+    }
+
+    /** The unit in which a number is kept; null for words and dates. */
+    @Nullable
+    Unit kept() {
+        return kept;
+    }
+
+    /** The fact whose key begins the given text; the longest one wins. */
+    static Optional<Fact> startOf(String plain) {
+        return Arrays.stream(values())
+                .filter(fact -> plain.equals(fact.key) || plain.startsWith(fact.key + " "))
+                .max((a, b) -> Integer.compare(a.key.length(), b.key.length()));
+    }
+
+    static String choices() {
+        return Arrays.stream(values()).map(Fact::shown).collect(Collectors.joining(", "));
+    }
+
+    private String shown() {
+        return kept == null ? key : key + " " + kept.sign();
+    }
+}

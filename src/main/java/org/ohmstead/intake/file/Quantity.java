@@ -1,0 +1,12 @@
+package org.ohmstead.intake.file;
+
+/** What is measured, whatever the unit. */
+enum Quantity {
+    RESISTANCE,
+    CONDUCTANCE,
+    VOLTAGE,
+    CURRENT,
+    FREQUENCY,
+    TEMPERATURE,
+    GRAVITY
+}

@@ -1,0 +1,32 @@
+package org.ohmstead.intake.file;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** The many ways of writing the same word: case, blanks, brackets round a unit, two code points for µ and for Ω. */
+final class Spelling {
+
+    private static final Pattern EDGES =
+            Pattern.compile("^[\\s\\u00a0\\u2007\\u202f\\ufeff]+|[\\s\\u00a0\\u2007\\u202f]+$");
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\u00a0\\u2007\\u202f]+");
+    private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
+
+    private Spelling() {}
+
+    /** Without blanks at either end; the no-break blanks of spreadsheets count as blanks. */
+    static String trimmed(String text) {
+        return EDGES.matcher(text).replaceAll("");
+    }
+
+    /** Lower case, single blanks, no brackets, "u" for micro and "ohm" for Ω: "Jar (MΩ)" becomes "jar mohm". */
+    static String plain(String text) {
+        String ascii = text.replace("µ", "u")
+                .replace("μ", "u")
+                .replace("Ω", "ohm")
+                .replace("Ω", "ohm")
+                .replace("℃", "°C")
+                .replace("º", "°");
+        String open = BRACKETS.matcher(ascii).replaceAll(" ");
+        return trimmed(BLANKS.matcher(open).replaceAll(" ")).toLowerCase(Locale.ROOT);
+    }
+}

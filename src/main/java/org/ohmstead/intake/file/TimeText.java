@@ -1,0 +1,48 @@
+package org.ohmstead.intake.file;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads dates and times: year-month-day, then the time of day, then perhaps an offset. */
+final class TimeText {
+
+    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    private static final Pattern TIME = Pattern.compile(
+            "(\\d{4}-\\d{2}-\\d{2})[T ](\\d{2}:\\d{2}(?::\\d{2})?)(?:\\.\\d{1,9})? ?(Z|[+-]\\d{2}:?\\d{2})?");
+
+    private TimeText() {}
+
+    static Optional<LocalDate> date(String text) {
+        try {
+            return DATE.matcher(text).matches() ? Optional.of(LocalDate.parse(text)) : Optional.empty();
+        } catch (DateTimeException notInTheCalendar) {
+            return Optional.empty();
+        }
+    }
+
+    static Optional<TakenAt> time(String text) {
+        Matcher parts = TIME.matcher(text);
+        try {
+            return parts.matches() ? Optional.of(joined(parts)) : Optional.empty();
+        } catch (DateTimeException notInTheCalendar) {
+            return Optional.empty();
+        }
+    }
+
+    /** A bare date stands for noon of that day: the hour furthest from its neighbours. */
+    static TakenAt noon(LocalDate date) {
+        return new TakenAt(date.atTime(LocalTime.NOON), null);
+    }
+
+    private static TakenAt joined(Matcher parts) {
+        LocalDateTime written = LocalDateTime.of(LocalDate.parse(parts.group(1)), LocalTime.parse(parts.group(2)));
+        String offset = parts.group(3);
+        return new TakenAt(written, offset == null ? null : ZoneOffset.of(offset));
+    }
+}
