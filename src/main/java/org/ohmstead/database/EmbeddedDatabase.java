@@ -42,6 +42,7 @@ public final class EmbeddedDatabase implements AutoCloseable {
         Path home = directory.toAbsolutePath().normalize();
         try {
             Files.createDirectories(home);
+            Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwx------"));
             FileChannel lockFile = lock(home);
             String password = password(home);
             return new EmbeddedDatabase(lockFile, start(home, password), password);
