@@ -36,7 +36,12 @@ record Reference(String id, List<Row> rows) {
 
     /** Every row must be met within the relative tolerance, zeros within it absolutely. */
     void agreesWith(Map<String, Double> computed, double tolerance) {
-        assertAll(id, rows.stream().map(row -> row.check(id, computed, tolerance)));
+        agreesWith(computed, tolerance, 0);
+    }
+
+    /** The same, numbers smaller than the scale being judged against the scale. */
+    void agreesWith(Map<String, Double> computed, double tolerance, double scale) {
+        assertAll(id, rows.stream().map(row -> row.check(id, computed, tolerance, scale)));
     }
 
     /** The one number of that name. */
@@ -50,11 +55,12 @@ record Reference(String id, List<Row> rows) {
 
     record Row(String quantity, double value, String source) {
 
-        Executable check(String id, Map<String, Double> computed, double tolerance) {
+        Executable check(String id, Map<String, Double> computed, double tolerance, double scale) {
             return () -> {
                 assertThat(computed).as("what was computed for %s", id).containsKey(quantity);
                 double actual = computed.get(quantity);
-                double apart = value == 0 ? Math.abs(actual) : Math.abs(actual - value) / Math.abs(value);
+                double size = value == 0 ? 1 : Math.max(Math.abs(value), scale);
+                double apart = Math.abs(actual - value) / size;
                 boolean same = Double.isNaN(value) ? Double.isNaN(actual) : apart <= tolerance;
                 assertThat(same)
                         .as("%s %s: %s by %s, computed %s", id, quantity, value, source, actual)
