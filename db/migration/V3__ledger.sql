@@ -3,8 +3,9 @@
 -- One row a survey with real[] columns: about 16 bytes a reading instead of 80, and the readings of a string's whole
 -- history come back in one short range scan. Index 1 of an array is position 1 (SQL arrays count from 1).
 -- A value that was not measured is a NULL element; NaN is never stored, because it would poison every aggregate.
+-- PostgreSQL orders NaN above infinity, so "infinity <= any (...)" finds both.
 
-create sequence survey_id increment by 50;
+create sequence survey_id;
 
 create table survey (
   -- the key leads with the string and the time, so that the table can be partitioned by either
@@ -21,17 +22,18 @@ create table survey (
   instrument          text,
   instrument_calibration_due date,
   ohmic_kind          text not null check (ohmic_kind in ('IMPEDANCE', 'RESISTANCE', 'CONDUCTANCE')),
-  ohmic_hertz         real,
-  ambient_celsius     real,
-  string_volts        real,
-  float_amps          real,
-  ripple_amps         real,
-  ripple_volts        real,
-  injected_amps       real,
-  clamped_amps        real,
+  ohmic_hertz         real check (ohmic_hertz < 'Infinity'),
+  ambient_celsius     real check (ambient_celsius < 'Infinity'),
+  string_volts        real check (string_volts < 'Infinity'),
+  float_amps          real check (float_amps < 'Infinity'),
+  ripple_amps         real check (ripple_amps < 'Infinity'),
+  ripple_volts        real check (ripple_volts < 'Infinity'),
+  injected_amps       real check (injected_amps < 'Infinity'),
+  clamped_amps        real check (clamped_amps < 'Infinity'),
   on_float            boolean not null default true,
   note                text not null default '',
-  ohmic               real[] not null,
+  -- null instead of an array in which nothing was measured
+  ohmic               real[] not null check (cardinality(ohmic) >= 1),
   volts               real[],
   celsius             real[],
   gravity             real[],
@@ -39,38 +41,59 @@ create table survey (
   straps_per_link     smallint not null default 1 check (straps_per_link between 1 and 8),
   link_microohms      real[],
   primary key (string_id, taken_at, id),
-  check (not ('NaN'::real = any (ohmic))),
-  check (volts is null or array_length(volts, 1) = array_length(ohmic, 1)),
-  check (celsius is null or array_length(celsius, 1) = array_length(ohmic, 1)),
-  check (gravity is null or array_length(gravity, 1) = array_length(ohmic, 1)),
-  check (link_microohms is null
-         or array_length(link_microohms, 1) = (array_length(ohmic, 1) + 1) * straps_per_link)
+  check (cardinality(volts) = cardinality(ohmic)),
+  check (cardinality(celsius) = cardinality(ohmic)),
+  check (cardinality(gravity) = cardinality(ohmic)),
+  check (cardinality(link_microohms) = (cardinality(ohmic) + 1) * straps_per_link),
+  constraint only_measured_ohmic check (not ('Infinity'::real <= any (ohmic))),
+  constraint only_measured_volts check (not ('Infinity'::real <= any (volts))),
+  constraint only_measured_celsius check (not ('Infinity'::real <= any (celsius))),
+  constraint only_measured_gravity check (not ('Infinity'::real <= any (gravity))),
+  constraint only_measured_links check (not ('Infinity'::real <= any (link_microohms)))
+  -- a string of 240 jars stays in its row, uncompressed: reading a history never leaves the table's own pages
 ) with (toast_tuple_target = 8160);
+-- nobody searches inside the arrays: without statistics of them, analyze stays cheap
+alter table survey
+  alter column ohmic set statistics 0, alter column volts set statistics 0, alter column celsius set statistics 0,
+  alter column gravity set statistics 0, alter column link_microohms set statistics 0;
 create index survey_by_id on survey (id);
 create index survey_by_upload on survey (upload_id) where upload_id is not null;
 create trigger survey_append_only before update or delete or truncate on survey
   for each statement execute function refuse_change();
 
 -- Voided (wrongly accepted) or superseded (a corrected survey took its place). Undoing is one more row.
+-- The keys carry the string and the time, so that a survey can only be superseded by one of its own string.
 create table survey_withdrawal (
   id            bigint generated always as identity primary key,
+  string_id     bigint not null,
+  taken_at      timestamptz not null,
   survey_id     bigint not null,
   kind          text not null check (kind in ('VOIDED', 'SUPERSEDED', 'RESTORED')),
   superseded_by bigint,
+  superseded_by_taken_at timestamptz,
   at            timestamptz not null,
   by            text not null,
   reason        text not null check (reason <> ''),
-  check ((kind = 'SUPERSEDED') = (superseded_by is not null))
+  check ((kind = 'SUPERSEDED') = (superseded_by is not null)),
+  check ((superseded_by is null) = (superseded_by_taken_at is null)),
+  check (superseded_by <> survey_id),
+  foreign key (string_id, taken_at, survey_id) references survey (string_id, taken_at, id),
+  foreign key (string_id, superseded_by_taken_at, superseded_by) references survey (string_id, taken_at, id)
 );
 create index survey_withdrawal_survey on survey_withdrawal (survey_id, id desc);
 create trigger survey_withdrawal_append_only before update or delete or truncate on survey_withdrawal
   for each statement execute function refuse_change();
 
--- What counts today: every survey whose last withdrawal, if any, is a restoration.
+-- The withdrawals in force: the last word on a survey, unless that word is its restoration.
+create view withdrawn_survey as
+select w.* from survey_withdrawal w
+where w.kind <> 'RESTORED'
+  and not exists (select from survey_withdrawal later where later.survey_id = w.survey_id and later.id > w.id);
+
+-- What counts today.
 create view standing_survey as
 select s.* from survey s
-where coalesce((select w.kind from survey_withdrawal w where w.survey_id = s.id order by w.id desc limit 1),
-               'RESTORED') = 'RESTORED';
+where not exists (select from withdrawn_survey w where w.survey_id = s.id);
 
 -- For people who ask in SQL: one row a jar reading, one row a strap reading.
 create view jar_reading as

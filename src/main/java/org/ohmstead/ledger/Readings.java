@@ -1,6 +1,7 @@
 package org.ohmstead.ledger;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The readings of a string's jars and links in one survey. A value that was not measured is NaN.
@@ -46,6 +47,22 @@ public record Readings(double[] ohmic, double[] volts, double[] celsius, double[
             widest = Math.max(widest, straps.length);
         }
         return widest;
+    }
+
+    /** Reading by reading; what is missing in both is equal. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Readings that
+                && Arrays.equals(ohmic, that.ohmic)
+                && Arrays.equals(volts, that.volts)
+                && Arrays.equals(celsius, that.celsius)
+                && Arrays.equals(gravity, that.gravity)
+                && Arrays.deepEquals(linkMicroohms, that.linkMicroohms);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(ohmic) + Arrays.deepHashCode(linkMicroohms);
     }
 
     private static double[] onePerPosition(String what, double[] values, int positions) {

@@ -2,6 +2,7 @@ package org.ohmstead.ledger;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.kernel.OhmicKind;
 
@@ -9,6 +10,7 @@ import org.ohmstead.kernel.OhmicKind;
  * What is known of a survey as a whole, apart from the readings of its jars and links. Numbers that were not measured
  * are NaN.
  *
+ * @param takenAt kept to the microsecond
  * @param takenOn the site's own calendar date
  * @param takenBy empty when it was not recorded
  * @param instrument serial number of the test set
@@ -35,6 +37,10 @@ public record SurveyFacts(
         double clampedAmps,
         boolean onFloat,
         String note) {
+
+    public SurveyFacts {
+        takenAt = takenAt.truncatedTo(ChronoUnit.MICROS);
+    }
 
     /** Only what every survey has; nothing else was recorded, the string was on float. */
     public static SurveyFacts of(long stringId, Instant takenAt, LocalDate takenOn, OhmicKind ohmicKind) {
