@@ -1,0 +1,18 @@
+package org.ohmstead.intake.check;
+
+import java.time.Instant;
+import org.ohmstead.kernel.OhmicKind;
+
+/**
+ * An accepted survey of the same string. Missing values are NaN.
+ *
+ * @param ohmic one per position, in the unit of the kind
+ * @param linkMicroohms per link ordinal, then per strap
+ */
+public record EarlierSurvey(
+        Instant takenAt,
+        OhmicKind kind,
+        double ohmicHertz,
+        double ambientCelsius,
+        double[] ohmic,
+        double[][] linkMicroohms) {}
