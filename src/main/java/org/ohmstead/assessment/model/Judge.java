@@ -1,0 +1,67 @@
+package org.ohmstead.assessment.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Judges a string from its history by the practitioner's rules. A pure function: the same history and limits always give
+ * the same judgement. It speaks of change and of what to do, never of capacity.
+ */
+public final class Judge {
+
+    /** Raised whenever the same inputs would be judged differently. */
+    public static final String ENGINE_VERSION = "rules-1";
+
+    private final Limits limits;
+
+    public Judge(Limits limits) {
+        this.limits = limits;
+    }
+
+    /** Judges as of the last survey; everything in the history is looked at. */
+    public StringJudgement judge(StringHistory history) {
+        Panel panel = new Panel(history, limits);
+        LinkPanel linkPanel = new LinkPanel(panel, limits);
+        List<JarCase> jars = IntStream.rangeClosed(1, history.plan().positions())
+                .mapToObj(position -> JarCase.of(panel, position, limits))
+                .toList();
+        List<LinkCase> links = history.plan().links().stream()
+                .map(link -> LinkCase.of(linkPanel, link, limits))
+                .toList();
+        return judge(StringCase.of(panel, jars, links, limits));
+    }
+
+    private StringJudgement judge(StringCase string) {
+        List<JarJudgement> jars =
+                string.jars().stream().map(jar -> JarRules.judge(jar, limits)).toList();
+        List<LinkJudgement> links = string.links().stream()
+                .map(link -> LinkRules.judge(link, limits))
+                .toList();
+        List<Reason> reasons = StringRules.judge(string, limits);
+        StringFigures figures = Figures.of(string, limits);
+        Panel panel = string.panel();
+        LocalDate asOf = StringCase.asOf(panel);
+        List<Reason> all = Stream.of(
+                        reasons.stream(),
+                        Verdicts.of(jars, JarJudgement::reasons),
+                        Verdicts.of(links, LinkJudgement::reasons))
+                .flatMap(stream -> stream)
+                .toList();
+        return new StringJudgement(
+                panel.history().plan().stringId(),
+                asOf,
+                panel.last() < 0 ? null : panel.survey(panel.last()).surveyId(),
+                limits.version(),
+                Verdicts.urgency(all),
+                Headline.of(reasons, jars, links),
+                Verdicts.recheckBy(asOf, all.stream()),
+                figures,
+                reasons,
+                Doubts.of(string, limits),
+                new Adviser(jars, links, reasons, figures, limits).advise(),
+                jars,
+                links);
+    }
+}

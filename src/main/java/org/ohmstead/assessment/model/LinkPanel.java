@@ -1,0 +1,84 @@
+package org.ohmstead.assessment.model;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.ohmstead.statistics.Huber;
+
+/** All link readings of a string, with the average of each kind in each survey. */
+final class LinkPanel {
+
+    private final Panel panel;
+    private final Limits limits;
+    private final LinkReading[][] readings;
+    private final Map<String, Double> averages = new HashMap<>();
+
+    LinkPanel(Panel panel, Limits limits) {
+        this.panel = panel;
+        this.limits = limits;
+        List<LinkPlan> links = panel.history().plan().links();
+        readings = new LinkReading[panel.last() + 1][links.size()];
+        for (int s = 0; s < readings.length; s++) {
+            for (int k = 0; k < links.size(); k++) {
+                readings[s][k] = LinkReading.of(panel, s, links.get(k));
+            }
+        }
+    }
+
+    Panel panel() {
+        return panel;
+    }
+
+    /** Readings of the joint as it is made now, oldest first. */
+    List<LinkReading> since(LocalDate madeOn, int ordinal) {
+        List<LinkReading> found = new ArrayList<>();
+        for (LinkReading[] survey : readings) {
+            LinkReading reading = survey[ordinal];
+            if (!Double.isNaN(reading.combined()) && !reading.takenOn().isBefore(madeOn)) {
+                found.add(reading);
+            }
+        }
+        return found;
+    }
+
+    /**
+     * The average of the links of one kind (and number of straps) in one survey, as a Huber mean, so that one bad joint
+     * pulls it only so far; NaN when too few were read.
+     */
+    double average(int survey, LinkPlan like) {
+        return averages.computeIfAbsent(survey + "/" + like.kind() + like.straps(), key -> averageOf(survey, like));
+    }
+
+    private double averageOf(int survey, LinkPlan like) {
+        List<LinkPlan> links = panel.history().plan().links();
+        double[] nets = new double[links.size()];
+        for (int k = 0; k < nets.length; k++) {
+            boolean similar = links.get(k).kind() == like.kind() && links.get(k).straps() == like.straps();
+            nets[k] = similar ? readings[survey][k].net() : Double.NaN;
+        }
+        return Numbers.count(nets) < limits.of(Limit.LINK_KIND_SIZE) ? Double.NaN : Huber.location(nets);
+    }
+
+    /** The last survey in which half of the links or more were read; -1 without any. */
+    int lastRound() {
+        int s = readings.length - 1;
+        while (s >= 0 && 2 * readIn(s) < readings[s].length) {
+            s--;
+        }
+        return s;
+    }
+
+    private int readIn(int survey) {
+        int count = 0;
+        for (LinkReading reading : readings[survey]) {
+            count += Double.isNaN(reading.combined()) ? 0 : 1;
+        }
+        return count;
+    }
+
+    boolean isReadIn(int survey, int ordinal) {
+        return !Double.isNaN(readings[survey][ordinal].combined());
+    }
+}

@@ -1,0 +1,171 @@
+package org.ohmstead.assessment.model;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.ohmstead.kernel.OhmicKind;
+import org.ohmstead.statistics.Quantiles;
+import org.ohmstead.statistics.Spread;
+
+/**
+ * A string's surveys made comparable: per survey and position the <em>burden</em>, a number that rises as the jar ages.
+ * For impedance and resistance it is the value itself, for conductance its reciprocal (a trend, never an ohmic value to
+ * be shown). Readings of jars that have since been replaced are left out.
+ */
+final class Panel {
+
+    private final StringHistory history;
+    private final Limits limits;
+    private final Seats seats;
+    private final double[][] burdens;
+    private final Map<Long, Lot> lots = new HashMap<>();
+    private final Map<Long, Double> shifts = new HashMap<>();
+    private final Map<Integer, Double> medianVolts = new HashMap<>();
+
+    Panel(StringHistory history, Limits limits) {
+        this.history = history;
+        this.limits = limits;
+        this.seats = Seats.of(history, limits);
+        this.burdens = history.surveys().stream().map(this::burdens).toArray(double[][]::new);
+    }
+
+    StringHistory history() {
+        return history;
+    }
+
+    Seats seats() {
+        return seats;
+    }
+
+    SurveyReadings survey(int index) {
+        return history.surveys().get(index);
+    }
+
+    /** Index of the last survey, -1 without any. */
+    int last() {
+        return burdens.length - 1;
+    }
+
+    /** Index of the last survey in which half of the jars or more were read, -1 without any. */
+    int lastRoundOfJars() {
+        int index = last();
+        while (index >= 0
+                && 2 * readCount(survey(index).ohmic()) < history.plan().positions()) {
+            index--;
+        }
+        return index;
+    }
+
+    private static int readCount(double[] values) {
+        int count = 0;
+        for (double value : values) {
+            count += value > 0 ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** The readings of one kind of the jar that sits there now, taken on float or being its very last, oldest first. */
+    List<Reading> readings(int position) {
+        int latest = last();
+        while (latest >= 0 && Double.isNaN(burdens[latest][position - 1])) {
+            latest--;
+        }
+        List<Reading> found = new ArrayList<>();
+        for (int s = 0; s <= latest; s++) {
+            boolean comparable = survey(s).ohmicKind() == survey(latest).ohmicKind();
+            if (comparable
+                    && !Double.isNaN(burdens[s][position - 1])
+                    && (survey(s).onFloat() || s == latest)) {
+                found.add(reading(s, position));
+            }
+        }
+        return found;
+    }
+
+    private Reading reading(int index, int position) {
+        SurveyReadings survey = survey(index);
+        double value = survey.ohmic()[position - 1];
+        return new Reading(index, survey.takenOn(), survey.ohmicKind(), value, burdens[index][position - 1]);
+    }
+
+    /** Median and spread of ln(burden) over the jars of one delivery in one survey. */
+    Lot lot(int survey, int position) {
+        int lot = seats.lotOf(position);
+        return lots.computeIfAbsent((long) survey << 32 | lot, key -> lotIn(survey, lot));
+    }
+
+    private Lot lotIn(int survey, int lot) {
+        double[] logs = new double[burdens[survey].length];
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] = seats.isOfLot(i + 1, lot) ? Math.log(burdens[survey][i]) : Double.NaN;
+        }
+        return Numbers.count(logs) < limits.of(Limit.LOT_SIZE)
+                ? Lot.TOO_FEW
+                : new Lot(Quantiles.median(logs), Spread.mad(logs));
+    }
+
+    /** The median over all jars of ln(burden now / burden then). */
+    double shift(int then, int now) {
+        return shifts.computeIfAbsent((long) then << 32 | now, key -> {
+            double[] ratios = new double[burdens[now].length];
+            for (int i = 0; i < ratios.length; i++) {
+                ratios[i] = Math.log(burdens[now][i] / burdens[then][i]);
+            }
+            return Quantiles.median(ratios);
+        });
+    }
+
+    double medianVolts(int survey) {
+        return medianVolts.computeIfAbsent(
+                survey, s -> VoltsEvidence.median(survey(s).volts()));
+    }
+
+    /** A jar's own temperature, else the survey's median jar, else the room; NaN without any. */
+    static double celsius(SurveyReadings survey, int position) {
+        double own = Numbers.at(survey.celsius(), position - 1);
+        return Double.isNaN(own) ? celsius(survey) : own;
+    }
+
+    /** The median jar temperature, else the room's. */
+    static double celsius(SurveyReadings survey) {
+        return Numbers.either(Quantiles.median(survey.celsius()), survey.ambientCelsius());
+    }
+
+    private double[] burdens(SurveyReadings survey) {
+        double[] burdens = new double[history.plan().positions()];
+        for (int i = 0; i < burdens.length; i++) {
+            boolean here = seats.at(i + 1).during().contains(survey.takenOn());
+            burdens[i] = here ? burden(survey, i + 1) : Double.NaN;
+        }
+        return burdens;
+    }
+
+    private double burden(SurveyReadings survey, int position) {
+        double value = Numbers.positive(Numbers.at(survey.ohmic(), position - 1));
+        double perKelvin = history.plan().jarType().ohmicPerKelvin();
+        double celsius = celsius(survey, position);
+        boolean corrected = !Double.isNaN(perKelvin) && !Double.isNaN(celsius);
+        double at25 = corrected ? value / (1 + perKelvin * (celsius - 25)) : value;
+        return burden(survey.ohmicKind(), at25);
+    }
+
+    /** The value itself, or the reciprocal of a conductance. */
+    static double burden(OhmicKind kind, double value) {
+        return kind.risesWithAge() ? value : 1 / value;
+    }
+
+    static double years(LocalDate from, LocalDate to) {
+        return (to.toEpochDay() - from.toEpochDay()) / 365.25;
+    }
+
+    /**
+     * @param logMedian NaN when too few jars were read
+     * @param logSpread scaled median absolute deviation
+     */
+    record Lot(double logMedian, double logSpread) {
+
+        static final Lot TOO_FEW = new Lot(Double.NaN, Double.NaN);
+    }
+}

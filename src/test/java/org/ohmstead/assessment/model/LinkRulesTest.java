@@ -1,0 +1,175 @@
+package org.ohmstead.assessment.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.ohmstead.kernel.Conductor;
+import org.ohmstead.kernel.Conductor.Flexibility;
+import org.ohmstead.kernel.LinkKind;
+import org.ohmstead.kernel.Urgency;
+
+class LinkRulesTest {
+
+    private static final Conductor TWO_CABLES = new Conductor("95", Flexibility.CLASS_5, 1.2, 2);
+
+    private static AString settled() {
+        return AString.of(12)
+                .inServiceSince("2018-01-10")
+                .surveyed("2018-07-10")
+                .surveyed("2019-07-10")
+                .surveyed("2020-07-10");
+    }
+
+    private static LinkJudgement link(AString string, int ordinal) {
+        return string.judged().links().get(ordinal);
+    }
+
+    private static Urgency asks(LinkJudgement link, Rule rule) {
+        return link.reasons().stream()
+                .filter(reason -> reason.rule() == rule)
+                .map(Reason::asks)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Correct when 20 % above its own benchmark: makers' manuals 92.30 and 95.10; RS-1476 p. 26. */
+    @Test
+    void aFifthOverItsBaselineInTwoReadingsIsToBeCorrected() {
+        LinkJudgement link =
+                link(settled().linkReads(4, 29).surveyed("2021-07-10").linkReads(4, 31), 4);
+        assertThat(link.urgency()).isEqualTo(Urgency.ACT);
+        assertThat(link.baseline().takenOn()).isEqualTo(LocalDate.parse("2018-07-10"));
+    }
+
+    @Test
+    void oneHighReadingIsReadAgainFirst() {
+        LinkJudgement link = link(settled().linkReads(4, 60), 4);
+        assertThat(asks(link, Rule.LINK_OVER_BASELINE)).isEqualTo(Urgency.RECHECK);
+        assertThat(settled().linkReads(4, 60).judged().recheckBy()).isEqualTo(LocalDate.parse("2020-08-09"));
+    }
+
+    /** Note when 20 % above the average of its kind: makers' manuals 92.30 and 95.10. */
+    @Test
+    void aFifthOverTheAverageOfItsKindIsNoted() {
+        AString string = AString.of(12).inServiceSince("2010-01-10");
+        string.surveyed("2018-07-10").linkReads(4, 31).surveyed("2019-07-10").linkReads(4, 31);
+        LinkJudgement link = link(string, 4);
+        assertThat(asks(link, Rule.LINK_OVER_KIND)).isEqualTo(Urgency.CLEAR);
+        assertThat(link.changeOnKind()).isCloseTo(0.24, within(0.02));
+    }
+
+    @Test
+    void linksAreOnlyComparedWithinTheirKind() {
+        AString string = settled().linkReads(0, 12).linkReads(12, 12);
+        assertThat(link(string, 0).changeOnKind()).isNull();
+        assertThat(link(string, 5).changeOnKind()).isCloseTo(0, within(0.04));
+    }
+
+    /** At remake at most the average +10 % or +5 µΩ: makers' manuals 92.30 §7.7 and 95.10 §7.6. */
+    @Test
+    void aRemadeLinkAboveTheInstallationCriterionIsReadAgainThenPlanned() {
+        AString string =
+                settled().withLinkRemade(4, "2021-03-01").surveyed("2021-07-10").linkReads(4, 31);
+        assertThat(asks(link(string, 4), Rule.LINK_INSTALLATION)).isEqualTo(Urgency.RECHECK);
+        string.surveyed("2021-08-10").linkReads(4, 31);
+        assertThat(asks(link(string, 4), Rule.LINK_INSTALLATION)).isEqualTo(Urgency.PLAN);
+    }
+
+    @Test
+    void aWellRemadeLinkStartsAnewAndIsClear() {
+        AString string = settled()
+                .linkReads(4, 60)
+                .withLinkRemade(4, "2021-03-01")
+                .surveyed("2021-07-10")
+                .linkReads(4, 29);
+        LinkJudgement link = link(string, 4);
+        assertThat(link.urgency()).isEqualTo(Urgency.CLEAR);
+        assertThat(link.madeOn()).isEqualTo(LocalDate.parse("2021-03-01"));
+    }
+
+    @Test
+    void puttingInAJarMakesTheLinksBesideItAnew() {
+        StringJudgement judged =
+                settled().withJar(5, "2020-03-01", null, Double.NaN).judged();
+        assertThat(judged.links())
+                .filteredOn(link -> link.madeOn().equals(LocalDate.parse("2020-03-01")))
+                .extracting(LinkJudgement::ordinal)
+                .containsExactly(4, 5);
+    }
+
+    /** 30 mV at 300 A is 100 µΩ: makers' manual RS-1476, computed. */
+    @Test
+    void aHundredMicroohmsDropThirtyMillivoltsAtThreeHundredAmps() {
+        LinkJudgement link = link(settled().carrying(300).linkReads(4, 100), 4);
+        assertThat(link.dropMillivolts()).isCloseTo(30, within(1e-9));
+        assertThat(link.heatWatts()).isCloseTo(9, within(1e-9));
+        assertThat(link.reasons()).extracting(Reason::rule).doesNotContain(Rule.LINK_DROP);
+        assertThat(link(settled().carrying(300).linkReads(4, 101), 4).reasons())
+                .extracting(Reason::rule)
+                .contains(Rule.LINK_DROP);
+    }
+
+    /** Ohm's law: 40 and 60 µΩ side by side are 24 µΩ. */
+    @Test
+    void strapsAreCombinedInParallel() {
+        LinkJudgement link = link(
+                AString.of(6)
+                        .withLink(3, LinkKind.STRAP, 2, null)
+                        .surveyed("2018-07-10")
+                        .linkReads(3, 40, 60),
+                3);
+        assertThat(link.combinedMicroohms()).isCloseTo(24, within(1e-9));
+    }
+
+    @Test
+    void aMissingStrapIsSaidAndNotGuessed() {
+        StringJudgement judged = AString.of(6)
+                .withLink(3, LinkKind.STRAP, 2, null)
+                .surveyed("2018-07-10")
+                .linkReads(3, 40, Double.NaN)
+                .judged();
+        assertThat(judged.links().get(3).combinedMicroohms()).isNull();
+        assertThat(judged.doubts()).extracting(Doubt::kind).contains(Doubt.Kind.STRAPS_MISSING);
+    }
+
+    /** The worked example of IEC 60228: 128.5 µΩ of cable at 30 °C leave 11.5 µΩ of a 140 µΩ reading to the joints. */
+    @Test
+    void theCableIsTakenOutOfACabledLink() {
+        AString string = AString.of(6)
+                .withLink(3, LinkKind.TIER_CABLE, 1, TWO_CABLES)
+                .surveyed("2018-07-10")
+                .linkReads(3, 140)
+                .atCelsius(30);
+        LinkJudgement link = link(string, 3);
+        assertThat(link.conductorMicroohms()).isCloseTo(128.5, within(0.1));
+        assertThat(link.netMicroohms()).isCloseTo(11.5, within(0.1));
+    }
+
+    /** 130 µΩ of cable and 10 µΩ of joints show +20 % only when the joints have risen by 280 %: computed. */
+    @Test
+    void aBadLugBehindALongCableIsFoundInTheNetValue() {
+        AString string = AString.of(6).withLink(3, LinkKind.TIER_CABLE, 1, TWO_CABLES);
+        string.surveyed("2018-07-10").linkReads(3, 140).atCelsius(30);
+        string.surveyed("2019-07-10").linkReads(3, 148).atCelsius(30);
+        string.surveyed("2020-07-10").linkReads(3, 158).atCelsius(30);
+        LinkJudgement link = link(string, 3);
+        assertThat(link.combinedMicroohms() / 140 - 1).isLessThan(0.2);
+        assertThat(link.changeOnBaseline()).isGreaterThan(1);
+        assertThat(link.urgency()).isEqualTo(Urgency.ACT);
+    }
+
+    @Test
+    void aNetValueBelowZeroIsKeptAndSaid() {
+        StringJudgement judged = AString.of(6)
+                .withLink(3, LinkKind.TIER_CABLE, 1, TWO_CABLES)
+                .surveyed("2018-07-10")
+                .linkReads(3, 110)
+                .judged();
+        LinkJudgement link = judged.links().get(3);
+        assertThat(link.cableDominates()).isTrue();
+        assertThat(link.netMicroohms()).isNegative();
+        assertThat(judged.doubts()).extracting(Doubt::kind).contains(Doubt.Kind.CABLE_DOMINATES);
+    }
+}
