@@ -132,3 +132,12 @@ create table link_remake (
   constraint one_remake_per_day unique (string_id, ordinal, remade_on),
   foreign key (string_id, ordinal) references link
 );
+
+-- A register file that somebody has had previewed and may now bring in; forgotten after a day.
+create table register_draft (
+  id         uuid primary key,
+  kind       text not null,
+  content    bytea not null,
+  drafted_at timestamptz not null,
+  drafted_by text not null
+);

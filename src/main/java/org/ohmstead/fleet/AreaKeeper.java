@@ -3,6 +3,7 @@ package org.ohmstead.fleet;
 import java.util.stream.Collectors;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Permission;
+import org.ohmstead.access.Reach;
 import org.ohmstead.fleet.csv.AreaEntry;
 import org.ohmstead.fleet.csv.Sheets;
 import org.ohmstead.kernel.Conflict;
@@ -57,8 +58,9 @@ class AreaKeeper {
     }
 
     private String choices() {
+        Reach reach = access.reach();
         return areas.findAllByOrderByCode().stream()
-                .filter(area -> access.reach().covers(area.id()))
+                .filter(area -> reach.covers(area.id()))
                 .map(Area::code)
                 .collect(Collectors.collectingAndThen(
                         Collectors.joining(", "), codes -> codes.isEmpty() ? "none yet" : codes));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Permission;
+import org.ohmstead.access.Reach;
 import org.ohmstead.fleet.csv.AreaEntry;
 import org.ohmstead.fleet.csv.JarTypeEntry;
 import org.ohmstead.fleet.csv.Sheet;
@@ -57,9 +58,10 @@ public class FleetRegister {
     @Transactional(readOnly = true)
     public List<AreaView> areas() {
         access.require(Permission.SEE_ESTATE);
+        Reach reach = access.reach();
         return areas.findAllByOrderByCode().stream()
                 .map(Area::view)
-                .filter(area -> access.reach().covers(area.id()))
+                .filter(area -> reach.covers(area.id()))
                 .toList();
     }
 
@@ -94,9 +96,10 @@ public class FleetRegister {
     @Transactional(readOnly = true)
     public List<SiteView> sites() {
         access.require(Permission.SEE_ESTATE);
+        Reach reach = access.reach();
         return sites.allWithArea().stream()
                 .map(Site::view)
-                .filter(site -> access.reach().covers(site.areaId()))
+                .filter(site -> reach.covers(site.areaId()))
                 .toList();
     }
 
@@ -164,9 +167,10 @@ public class FleetRegister {
     @Transactional(readOnly = true)
     public List<StringView> strings() {
         access.require(Permission.SEE_ESTATE);
+        Reach reach = access.reach();
         return strings.allWithSite().stream()
                 .map(BatteryString::view)
-                .filter(string -> access.reach().covers(string.areaId()))
+                .filter(string -> reach.covers(string.areaId()))
                 .toList();
     }
 

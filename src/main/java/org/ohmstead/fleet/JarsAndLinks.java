@@ -114,7 +114,7 @@ public class JarsAndLinks {
         Placing placing = placing(string, entry);
         seats.requireFree(placing, id);
         Stored.orConflict(() -> occupancies.change(id, placing));
-        OccupancyEntry old = seats.entry(string, before, before.during().until(), before.leftReason());
+        OccupancyEntry old = seats.entry(string, before);
         keeping.done("jar's record changed", string, Sound.changes(Sheets.OCCUPANCIES, old, entry));
         return occupancy(id);
     }
@@ -160,7 +160,7 @@ public class JarsAndLinks {
         LinkView before = link(string, entry.ordinal());
         LinkView after = new LinkView(string.id(), entry.ordinal(), entry.kind(), entry.straps(), entry.conductor());
         links.add(List.of(after));
-        keeping.done("link changed", string, Sound.changes(Sheets.LINKS, entry(string, before), entry));
+        keeping.done("link changed", string, Sound.changes(Sheets.LINKS, LinkShelf.entry(string, before), entry));
         return after;
     }
 
@@ -182,7 +182,7 @@ public class JarsAndLinks {
         StringView string = editable(register.string(before.stringId()));
         requireFirstOfDay(string, entry, id);
         RemakeView after = Stored.orConflict(() -> remakes.change(id, entry));
-        keeping.done("remake changed", string, Sound.changes(Sheets.REMAKES, entry(string, before), entry));
+        keeping.done("remake changed", string, Sound.changes(Sheets.REMAKES, RemakeShelf.entry(string, before), entry));
         return after;
     }
 
@@ -191,7 +191,7 @@ public class JarsAndLinks {
         RemakeView undone = remake(id);
         StringView string = editable(register.string(undone.stringId()));
         remakes.delete(id);
-        keeping.done("remake taken back", string, Sheets.REMAKES.cells(entry(string, undone)));
+        keeping.done("remake taken back", string, Sheets.REMAKES.cells(RemakeShelf.entry(string, undone)));
     }
 
     @Transactional(readOnly = true)
@@ -243,21 +243,5 @@ public class JarsAndLinks {
     private static OccupancyEntry unnamed(StringView string, int position, LocalDate from) {
         return new OccupancyEntry(
                 string.siteCode(), string.name(), position, string.jarTypeCode(), null, from, null, "", "", null, null);
-    }
-
-    private static LinkEntry entry(StringView string, LinkView link) {
-        return new LinkEntry(
-                string.siteCode(), string.name(), link.ordinal(), link.kind(), link.straps(), link.conductor());
-    }
-
-    private static RemakeEntry entry(StringView string, RemakeView remake) {
-        return new RemakeEntry(
-                string.siteCode(),
-                string.name(),
-                remake.ordinal(),
-                remake.remadeOn(),
-                remake.asFoundMicroohms(),
-                remake.asLeftMicroohms(),
-                remake.note());
     }
 }

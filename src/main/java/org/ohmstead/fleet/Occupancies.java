@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.fleet.csv.OccupancyEntry;
 import org.ohmstead.kernel.DateRange;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -103,6 +104,59 @@ class Occupancies {
                     bind(row, placing);
                     row.setLong(11, id);
                 });
+    }
+
+    /** Until {@link #refuseCollisions}, jars may pass through places that are not free yet. */
+    void deferCollisions() {
+        jdbc.sql("set constraints one_jar_per_position, one_place_per_serial deferred")
+                .update();
+    }
+
+    void refuseCollisions() {
+        jdbc.sql("set constraints one_jar_per_position, one_place_per_serial immediate")
+                .update();
+    }
+
+    /** Two occupancies of which at most one can be right, seen from the first. */
+    record Collision(
+            long stringId,
+            int position,
+            LocalDate from,
+            @Nullable String serial,
+            boolean samePosition,
+            String otherPlace,
+            String otherStay) {}
+
+    List<Collision> collisions(Long[] stringIds) {
+        return jdbc.sql("""
+                        select a.string_id, a.position, a.from_on, a.serial,
+                               a.string_id = b.string_id and a.position = b.position as same_position,
+                               format('position %s of %s / %s', b.position, site.code, s.name) as other_place,
+                               b.from_on as other_from, b.until_on as other_until
+                        from occupancy a
+                        join lateral (
+                          select * from occupancy o
+                          where o.string_id = a.string_id and o.position = a.position and o.during && a.during
+                          union
+                          select * from occupancy o
+                          where o.jar_type_id = a.jar_type_id and o.serial = a.serial and o.during && a.during
+                        ) b on b.id <> a.id
+                        join battery_string s on s.id = b.string_id join site on site.id = s.site_id
+                        where a.string_id = any (?)
+                        order by a.string_id, a.position, a.from_on
+                        """)
+                .param(stringIds)
+                .query((row, n) -> new Collision(
+                        row.getLong("string_id"),
+                        row.getInt("position"),
+                        row.getObject("from_on", LocalDate.class),
+                        row.getString("serial"),
+                        row.getBoolean("same_position"),
+                        row.getString("other_place"),
+                        Seats.words(new DateRange(
+                                row.getObject("other_from", LocalDate.class),
+                                row.getObject("other_until", LocalDate.class)))))
+                .list();
     }
 
     void delete(long id) {

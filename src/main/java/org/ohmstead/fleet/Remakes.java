@@ -48,15 +48,19 @@ class Remakes {
     RemakeView add(long stringId, RemakeEntry entry) {
         return jdbc.sql("insert into link_remake (string_id, ordinal, remade_on, as_found_microohms,"
                         + " as_left_microohms, note) values (?, ?, ?, ?, ?, ?) returning " + COLUMNS)
-                .params(Arrays.asList(
-                        stringId,
-                        entry.ordinal(),
-                        entry.remadeOn(),
-                        entry.asFoundMicroohms(),
-                        entry.asLeftMicroohms(),
-                        entry.note()))
+                .params(values(stringId, entry))
                 .query(Remakes::remake)
                 .single();
+    }
+
+    /** Known by link and day. */
+    void put(long stringId, RemakeEntry entry) {
+        jdbc.sql("insert into link_remake (string_id, ordinal, remade_on, as_found_microohms, as_left_microohms, note)"
+                        + " values (?, ?, ?, ?, ?, ?) on conflict on constraint one_remake_per_day do update"
+                        + " set as_found_microohms = excluded.as_found_microohms,"
+                        + " as_left_microohms = excluded.as_left_microohms, note = excluded.note")
+                .params(values(stringId, entry))
+                .update();
     }
 
     RemakeView change(long id, RemakeEntry entry) {
@@ -70,6 +74,16 @@ class Remakes {
 
     void delete(long id) {
         jdbc.sql("delete from link_remake where id = ?").param(id).update();
+    }
+
+    private static List<Object> values(long stringId, RemakeEntry entry) {
+        return Arrays.asList(
+                stringId,
+                entry.ordinal(),
+                entry.remadeOn(),
+                entry.asFoundMicroohms(),
+                entry.asLeftMicroohms(),
+                entry.note());
     }
 
     private static RemakeView remake(ResultSet row, int n) throws SQLException {

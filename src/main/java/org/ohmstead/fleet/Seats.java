@@ -82,6 +82,12 @@ class Seats {
                 .findFirst();
     }
 
+    /** As it is on record. */
+    OccupancyEntry entry(StringView string, OccupancyView jar) {
+        return entry(string, jar, jar.during().until(), jar.leftReason());
+    }
+
+    /** As on record, but leaving on that day for that reason. */
     OccupancyEntry entry(StringView string, OccupancyView jar, @Nullable LocalDate until, String leftReason) {
         return new OccupancyEntry(
                 string.siteCode(),

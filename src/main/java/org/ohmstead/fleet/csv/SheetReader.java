@@ -55,6 +55,7 @@ public final class SheetReader {
         char separator = separatorOf(text);
         try (CsvReader<CsvRecord> records = CsvReader.builder()
                 .fieldSeparator(separator)
+                .allowUnclosedQuote(false)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(new StringReader(text))) {
