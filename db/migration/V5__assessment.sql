@@ -26,50 +26,72 @@ create table current_assessment (
   assessment_id bigint not null references string_assessment
 );
 
+-- The units of the assessment in force; replaced as a whole with it. Shares: 0.41 is 41 % up.
 create table jar_assessment (
   string_id            bigint not null,
   position             integer not null,
+  serial               text,
+  sitting_since        date not null,
   urgency              text not null check (urgency in ('CLEAR', 'RECHECK', 'PLAN', 'ACT')),
-  ohmic                real,
-  baseline_ohmic       real,
+  read_on              date,
+  ohmic_kind           text check (ohmic_kind in ('IMPEDANCE', 'RESISTANCE', 'CONDUCTANCE')),
+  ohmic                double precision,
+  baseline_ohmic       double precision,
   baseline_from        text,
-  change_on_baseline   real,
-  change_on_median     real,
-  robust_z             real,
-  trend_per_year       real,
-  trend_low_per_year   real,
-  trend_high_per_year  real,
-  volts                real,
-  celsius              real,
+  baseline_taken_on    date,
+  change_on_baseline   double precision,
+  change_on_median     double precision,
+  robust_z             double precision,
+  trend_per_year       double precision,
+  trend_low_per_year   double precision,
+  trend_high_per_year  double precision,
+  trend_readings       integer,
+  volts                double precision,
+  volts_per_cell       double precision,
+  volts_off_median     double precision,
+  celsius              double precision,
   reasons              jsonb not null default '[]',
   primary key (string_id, position)
 );
 create index jar_assessment_urgent on jar_assessment (urgency) where urgency <> 'CLEAR';
 
 create table link_assessment (
-  string_id           bigint not null,
-  ordinal             integer not null,
-  urgency             text not null check (urgency in ('CLEAR', 'RECHECK', 'PLAN', 'ACT')),
-  combined_microohms  real,
-  conductor_microohms real,
-  net_microohms       real,
-  baseline_microohms  real,
-  change_on_baseline  real,
-  change_on_kind      real,
-  drop_millivolts     real,
-  heat_watts          real,
-  reasons             jsonb not null default '[]',
+  string_id             bigint not null,
+  ordinal               integer not null,
+  kind                  text not null,
+  made_on               date not null,
+  urgency               text not null check (urgency in ('CLEAR', 'RECHECK', 'PLAN', 'ACT')),
+  read_on               date,
+  combined_microohms    double precision,
+  conductor_microohms   double precision,
+  -- zero or less when the cable dominates
+  net_microohms         double precision,
+  baseline_microohms    double precision,
+  baseline_taken_on     date,
+  change_on_baseline    double precision,
+  kind_average_microohms double precision,
+  change_on_kind        double precision,
+  trend_per_year        double precision,
+  trend_low_per_year    double precision,
+  trend_high_per_year   double precision,
+  trend_readings        integer,
+  drop_millivolts       double precision,
+  heat_watts            double precision,
+  reasons               jsonb not null default '[]',
   primary key (string_id, ordinal)
 );
 create index link_assessment_urgent on link_assessment (urgency) where urgency <> 'CLEAR';
 
--- When each string is to be visited next, and why.
-create table next_date (
-  string_id  bigint primary key references battery_string,
-  due_on     date not null,
-  governs    text not null,
-  reason     text not null,
-  interval_due_on date not null,
-  recheck_by date
+-- A walk over the whole estate; only strings with news get a new assessment. Its progress can be watched.
+create table assessment_run (
+  id             bigint generated always as identity primary key,
+  requested_at   timestamptz not null,
+  requested_by   text not null,
+  started_at     timestamptz,
+  finished_at    timestamptz,
+  strings_total  integer not null default 0,
+  strings_seen   integer not null default 0,
+  strings_judged integer not null default 0
 );
-create index next_date_due on next_date (due_on);
+-- at most one at a time: whoever asks meanwhile is shown the one under way
+create unique index assessment_run_under_way on assessment_run ((true)) where finished_at is null;

@@ -1,5 +1,5 @@
 /** Judges a string: history in, jar health, link hotspots and a next date out; on arrival and by schedule. */
-@ApplicationModule(allowedDependencies = {"kernel", "access", "web", "fleet", "ledger", "statistics"})
+@ApplicationModule(allowedDependencies = {"kernel", "access", "web", "fleet", "fleet :: csv", "ledger", "statistics"})
 @NullMarked
 package org.ohmstead.assessment;
 

@@ -1,6 +1,15 @@
 /** When a string is to be visited next, and why. */
 @ApplicationModule(
-        allowedDependencies = {"kernel", "access", "web", "fleet", "ledger", "assessment", "assessment :: model"})
+        allowedDependencies = {
+            "kernel",
+            "access",
+            "web",
+            "fleet",
+            "fleet :: csv",
+            "ledger",
+            "assessment",
+            "assessment :: model"
+        })
 @NullMarked
 package org.ohmstead.programme;
 

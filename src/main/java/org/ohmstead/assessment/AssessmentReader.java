@@ -1,0 +1,84 @@
+package org.ohmstead.assessment;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.ohmstead.access.Reach;
+import org.ohmstead.assessment.model.StringJudgement;
+import org.ohmstead.kernel.Urgency;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Reads the assessments in force. */
+@Component
+class AssessmentReader {
+
+    private static final String IN_FORCE =
+            " from current_assessment c join string_assessment a on a.id = c.assessment_id ";
+
+    private final JdbcClient jdbc;
+    private final JsonMapper json;
+    private final UnitReader units;
+
+    AssessmentReader(JdbcClient jdbc, JsonMapper json, UnitReader units) {
+        this.jdbc = jdbc;
+        this.json = json;
+        this.units = units;
+    }
+
+    Optional<AssessmentView> latest(long stringId) {
+        return jdbc.sql("select a.*" + IN_FORCE + "where c.string_id = ?")
+                .param(stringId)
+                .query((row, n) -> view(row))
+                .optional();
+    }
+
+    private AssessmentView view(ResultSet row) throws SQLException {
+        return new AssessmentView(
+                row.getLong("id"),
+                row.getTimestamp("assessed_at").toInstant(),
+                row.getString("engine_version"),
+                HexFormat.of().formatHex(row.getBytes("input_fingerprint")),
+                judgement(row));
+    }
+
+    private StringJudgement judgement(ResultSet row) throws SQLException {
+        StringDetail detail = json.readValue(row.getString("detail"), StringDetail.class);
+        long stringId = row.getLong("string_id");
+        return new StringJudgement(
+                stringId,
+                row.getObject("as_of", LocalDate.class),
+                row.getObject("survey_id", Long.class),
+                detail.limitsVersion(),
+                Urgency.valueOf(row.getString("urgency")),
+                row.getString("headline"),
+                row.getObject("recheck_by", LocalDate.class),
+                detail.figures(),
+                detail.reasons(),
+                detail.doubts(),
+                detail.advice(),
+                units.jars(stringId),
+                units.links(stringId));
+    }
+
+    List<StringStanding> standings(Reach reach) {
+        return jdbc.sql("select a.string_id, a.urgency, a.headline, a.as_of, a.recheck_by" + IN_FORCE + """
+                        join battery_string b on b.id = c.string_id join site s on s.id = b.site_id
+                        where b.retired_on is null and (:everywhere or s.area_id = any (:areaIds))
+                        order by case a.urgency when 'ACT' then 0 when 'PLAN' then 1 when 'RECHECK' then 2 else 3 end,
+                                 a.recheck_by nulls last, a.string_id""")
+                .param("everywhere", reach.everywhere())
+                .param("areaIds", reach.areaIdArray())
+                .query((row, n) -> new StringStanding(
+                        row.getLong("string_id"),
+                        Urgency.valueOf(row.getString("urgency")),
+                        row.getString("headline"),
+                        row.getObject("as_of", LocalDate.class),
+                        row.getObject("recheck_by", LocalDate.class)))
+                .list();
+    }
+}

@@ -1,0 +1,142 @@
+package org.ohmstead.assessment;
+
+import static org.ohmstead.access.Permission.SEE_ESTATE;
+import static org.ohmstead.access.Permission.SETTLE_SURVEYS;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.ohmstead.access.Access;
+import org.ohmstead.assessment.model.Judge;
+import org.ohmstead.assessment.model.Limits;
+import org.ohmstead.assessment.model.StringHistory;
+import org.ohmstead.assessment.model.StringJudgement;
+import org.ohmstead.fleet.FleetRegister;
+import org.ohmstead.fleet.StringBlueprint;
+import org.ohmstead.kernel.NotFound;
+import org.ohmstead.ledger.SurveyLedger;
+import org.ohmstead.ledger.SurveyRecord;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The judgement of every string as of its last survey: kept up to date on arrival, stored append-only. */
+@Service
+public class Assessments {
+
+    static final String ACTOR = "assessment";
+
+    private final FleetRegister register;
+    private final SurveyLedger ledger;
+    private final AssessmentReader reader;
+    private final AssessmentWriter writer;
+    private final EstateRun estateRun;
+    private final Access access;
+    private final ApplicationEventPublisher events;
+    private final Clock clock;
+    private final Limits limits;
+
+    Assessments(
+            FleetRegister register,
+            SurveyLedger ledger,
+            AssessmentReader reader,
+            AssessmentWriter writer,
+            EstateRun estateRun,
+            Access access,
+            ApplicationEventPublisher events,
+            Clock clock,
+            AssessmentSettings settings) {
+        this.register = register;
+        this.ledger = ledger;
+        this.reader = reader;
+        this.writer = writer;
+        this.estateRun = estateRun;
+        this.access = access;
+        this.events = events;
+        this.clock = clock;
+        this.limits = settings.limitsInForce();
+    }
+
+    /**
+     * The assessment in force.
+     *
+     * @throws NotFound when there is no such string within reach, or it was never assessed
+     */
+    @Transactional(readOnly = true)
+    public AssessmentView latest(long stringId) {
+        return find(stringId).orElseThrow(() -> NotFound.of("assessment of string", stringId));
+    }
+
+    /**
+     * The assessment in force, if the string has one.
+     *
+     * @throws NotFound when there is no such string within reach
+     */
+    @Transactional(readOnly = true)
+    public Optional<AssessmentView> find(long stringId) {
+        access.require(SEE_ESTATE);
+        register.string(stringId);
+        return reader.latest(stringId);
+    }
+
+    /** How the strings in reach stand, the most urgent first; those never assessed are left out. */
+    @Transactional(readOnly = true)
+    public List<StringStanding> standings() {
+        access.require(SEE_ESTATE);
+        return reader.standings(access.reach());
+    }
+
+    /** Judges a string again; the same inputs change nothing. */
+    @Transactional
+    public AssessmentView assess(long stringId) {
+        access.require(SEE_ESTATE);
+        register.string(stringId);
+        access.asSystem(ACTOR, () -> judge(stringId));
+        return latest(stringId);
+    }
+
+    /**
+     * Walks the whole estate now and judges every string with news; see {@link EstateRun}.
+     *
+     * @return the finished walk
+     */
+    public RunView reassessEstate() {
+        access.require(SETTLE_SURVEYS);
+        return estateRun.walk(access.current().username());
+    }
+
+    /** Asks for such a walk in the background; while one is under way that one is returned. */
+    @Transactional
+    public RunView requestEstateRun() {
+        access.require(SETTLE_SURVEYS);
+        return estateRun.request(access.current().username());
+    }
+
+    /** The walk asked for last, with its progress. */
+    @Transactional(readOnly = true)
+    public Optional<RunView> lastRun() {
+        access.require(SEE_ESTATE);
+        return estateRun.last();
+    }
+
+    /** In the transaction of whatever made it necessary. */
+    void judge(long stringId) {
+        writer.lock(stringId);
+        StringBlueprint blueprint = register.blueprint(stringId);
+        List<SurveyRecord> surveys = ledger.surveysOf(stringId);
+        LocalDate today = LocalDate.ofInstant(clock.instant(), blueprint.site().timeZone());
+        StringHistory history = Histories.of(blueprint, surveys, today);
+        StringJudgement judgement = new Judge(limits).judge(history);
+        byte[] fingerprint = Fingerprint.of(history, limits);
+        if (!writer.isInForce(stringId, fingerprint)) {
+            writer.store(List.of(new Judged(judgement, fingerprint)));
+        }
+        events.publishEvent(announcement(judgement));
+    }
+
+    static StringAssessed announcement(StringJudgement judgement) {
+        LocalDate surveyedOn = judgement.surveyId() == null ? null : judgement.asOf();
+        return new StringAssessed(judgement.stringId(), surveyedOn, judgement.recheckBy());
+    }
+}

@@ -1,0 +1,131 @@
+package org.ohmstead.assessment;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.ohmstead.assessment.model.Judge;
+import org.ohmstead.assessment.model.Limits;
+import org.ohmstead.assessment.model.StringHistory;
+import org.ohmstead.fleet.FleetRegister;
+import org.ohmstead.fleet.StringBlueprint;
+import org.ohmstead.fleet.StringView;
+import org.ohmstead.ledger.StringSurveys;
+import org.ohmstead.ledger.SurveyLedger;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** One walk over the estate: all surveys in one ordered stream, judgements stored some strings at a time. */
+@Component
+class EstateWalk {
+
+    private static final int CHUNK = 50;
+
+    private final FleetRegister register;
+    private final SurveyLedger ledger;
+    private final AssessmentWriter writer;
+    private final Runs runs;
+    private final ApplicationEventPublisher events;
+    private final TransactionTemplate ownTransaction;
+    private final Clock clock;
+    private final Limits limits;
+
+    EstateWalk(
+            FleetRegister register,
+            SurveyLedger ledger,
+            AssessmentWriter writer,
+            Runs runs,
+            ApplicationEventPublisher events,
+            PlatformTransactionManager transactions,
+            Clock clock,
+            AssessmentSettings settings) {
+        this.register = register;
+        this.ledger = ledger;
+        this.writer = writer;
+        this.runs = runs;
+        this.events = events;
+        this.ownTransaction = new TransactionTemplate(transactions);
+        ownTransaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
+        this.clock = clock;
+        this.limits = settings.limitsInForce();
+    }
+
+    /** Strings without a survey have none to be judged again; they are judged when the register changes. */
+    void through(long runId) {
+        List<Long> strings = register.strings().stream().map(StringView::id).toList();
+        runs.start(runId, strings.size());
+        new Pass(runId, writer.inForce()).run();
+    }
+
+    /** The state of one walk. */
+    private final class Pass {
+
+        private final long runId;
+        private final Map<Long, String> inForceAtStart;
+        private final List<StringSurveys> chunk = new ArrayList<>(CHUNK);
+        private int seen;
+        private int judged;
+
+        Pass(long runId, Map<Long, String> inForceAtStart) {
+            this.runId = runId;
+            this.inForceAtStart = inForceAtStart;
+        }
+
+        void run() {
+            ledger.streamAll(this::take);
+            finishChunk();
+        }
+
+        private void take(StringSurveys surveys) {
+            chunk.add(surveys);
+            if (chunk.size() == CHUNK) {
+                finishChunk();
+            }
+        }
+
+        private void finishChunk() {
+            ownTransaction.executeWithoutResult(status -> {
+                List<Judged> news = news();
+                seen += chunk.size();
+                if (!news.isEmpty()) {
+                    store(writer.withoutNews(news, inForceAtStart));
+                }
+                runs.progress(runId, seen, judged);
+            });
+            chunk.clear();
+        }
+
+        private List<Judged> news() {
+            Map<Long, StringBlueprint> blueprints = register.blueprints(
+                    chunk.stream().map(StringSurveys::stringId).toList());
+            List<Judged> news = new ArrayList<>();
+            for (StringSurveys surveys : chunk) {
+                StringBlueprint blueprint = blueprints.get(surveys.stringId());
+                if (blueprint != null) {
+                    addIfNew(news, blueprint, surveys);
+                }
+            }
+            return news;
+        }
+
+        private void addIfNew(List<Judged> news, StringBlueprint blueprint, StringSurveys surveys) {
+            LocalDate today =
+                    LocalDate.ofInstant(clock.instant(), blueprint.site().timeZone());
+            StringHistory history = Histories.of(blueprint, surveys.surveys(), today);
+            byte[] fingerprint = Fingerprint.of(history, limits);
+            if (!AssessmentWriter.inForceWord(fingerprint).equals(inForceAtStart.get(surveys.stringId()))) {
+                news.add(new Judged(new Judge(limits).judge(history), fingerprint));
+            }
+        }
+
+        private void store(List<Judged> news) {
+            writer.store(news);
+            news.forEach(one -> events.publishEvent(Assessments.announcement(one.judgement())));
+            judged += news.size();
+        }
+    }
+}

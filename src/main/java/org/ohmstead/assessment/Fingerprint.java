@@ -1,0 +1,79 @@
+package org.ohmstead.assessment;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.TreeMap;
+import org.ohmstead.assessment.model.Judge;
+import org.ohmstead.assessment.model.Limits;
+import org.ohmstead.assessment.model.StringHistory;
+import org.ohmstead.assessment.model.SurveyReadings;
+
+/** SHA-256 over everything a judgement looks at: two judgements of one fingerprint and engine are the same. */
+final class Fingerprint {
+
+    private final MessageDigest digest = sha256();
+    private final ByteBuffer buffer = ByteBuffer.allocate(8192);
+
+    private Fingerprint() {}
+
+    static byte[] of(StringHistory history, Limits limits) {
+        Fingerprint fingerprint = new Fingerprint();
+        fingerprint.add(Judge.ENGINE_VERSION + limits.version() + new TreeMap<>(limits.changed()));
+        fingerprint.add(history.plan().toString());
+        fingerprint.add(history.spells().toString());
+        fingerprint.add(history.remakes().toString());
+        history.surveys().forEach(fingerprint::add);
+        fingerprint.flush();
+        return fingerprint.digest.digest();
+    }
+
+    private void add(SurveyReadings survey) {
+        add(survey.surveyId() + "/" + survey.takenAt() + "/" + survey.takenOn() + "/" + survey.ohmicKind() + "/"
+                + survey.instrument() + "/" + survey.onFloat());
+        add(new double[] {survey.ambientCelsius(), survey.stringVolts(), survey.rippleAmps()});
+        add(survey.ohmic());
+        add(survey.volts());
+        add(survey.celsius());
+        add(new double[] {survey.linkMicroohms().length});
+        for (double[] straps : survey.linkMicroohms()) {
+            add(straps);
+        }
+    }
+
+    private void add(String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        add(new double[] {bytes.length});
+        flush();
+        digest.update(bytes);
+    }
+
+    private void add(double[] values) {
+        put(values.length);
+        for (double value : values) {
+            put(Double.doubleToLongBits(value));
+        }
+    }
+
+    private void put(long bits) {
+        if (buffer.remaining() < Long.BYTES) {
+            flush();
+        }
+        buffer.putLong(bits);
+    }
+
+    private void flush() {
+        buffer.flip();
+        digest.update(buffer);
+        buffer.clear();
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java platform has SHA-256", e);
+        }
+    }
+}

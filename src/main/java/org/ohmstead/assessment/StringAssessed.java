@@ -1,0 +1,15 @@
+package org.ohmstead.assessment;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A string was looked at again. Published before the commit.
+ *
+ * @param surveyedOn day of its last survey, null without any
+ * @param recheckBy by when someone must read again, null when nobody need
+ */
+public record StringAssessed(
+        long stringId,
+        @Nullable LocalDate surveyedOn,
+        @Nullable LocalDate recheckBy) {}

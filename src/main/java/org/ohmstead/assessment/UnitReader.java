@@ -1,0 +1,120 @@
+package org.ohmstead.assessment;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ohmstead.assessment.model.Baseline;
+import org.ohmstead.assessment.model.JarJudgement;
+import org.ohmstead.assessment.model.LinkJudgement;
+import org.ohmstead.assessment.model.Reason;
+import org.ohmstead.assessment.model.Trend;
+import org.ohmstead.kernel.LinkKind;
+import org.ohmstead.kernel.OhmicKind;
+import org.ohmstead.kernel.Urgency;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Reads the jars and links of an assessment in force. */
+@Component
+class UnitReader {
+
+    private static final TypeReference<List<Reason>> REASONS = new TypeReference<>() {};
+
+    private final JdbcClient jdbc;
+    private final JsonMapper json;
+
+    UnitReader(JdbcClient jdbc, JsonMapper json) {
+        this.jdbc = jdbc;
+        this.json = json;
+    }
+
+    List<JarJudgement> jars(long stringId) {
+        return jdbc.sql("select * from jar_assessment where string_id = ? order by position")
+                .param(stringId)
+                .query((row, n) -> jar(row))
+                .list();
+    }
+
+    List<LinkJudgement> links(long stringId) {
+        return jdbc.sql("select * from link_assessment where string_id = ? order by ordinal")
+                .param(stringId)
+                .query((row, n) -> link(row))
+                .list();
+    }
+
+    private JarJudgement jar(ResultSet row) throws SQLException {
+        String kind = row.getString("ohmic_kind");
+        String origin = row.getString("baseline_from");
+        return new JarJudgement(
+                row.getInt("position"),
+                row.getString("serial"),
+                row.getObject("sitting_since", LocalDate.class),
+                Urgency.valueOf(row.getString("urgency")),
+                row.getObject("read_on", LocalDate.class),
+                kind == null ? null : OhmicKind.valueOf(kind),
+                number(row, "ohmic"),
+                origin == null ? null : baseline(row, Baseline.Origin.valueOf(origin), row.getDouble("baseline_ohmic")),
+                number(row, "change_on_baseline"),
+                number(row, "change_on_median"),
+                number(row, "robust_z"),
+                trend(row),
+                number(row, "volts"),
+                number(row, "volts_per_cell"),
+                number(row, "volts_off_median"),
+                number(row, "celsius"),
+                reasons(row),
+                null);
+    }
+
+    private LinkJudgement link(ResultSet row) throws SQLException {
+        Double net = number(row, "net_microohms");
+        Double baseline = number(row, "baseline_microohms");
+        return new LinkJudgement(
+                row.getInt("ordinal"),
+                LinkKind.valueOf(row.getString("kind")),
+                row.getObject("made_on", LocalDate.class),
+                Urgency.valueOf(row.getString("urgency")),
+                row.getObject("read_on", LocalDate.class),
+                number(row, "combined_microohms"),
+                number(row, "conductor_microohms"),
+                net,
+                net != null && net <= 0,
+                baseline == null ? null : baseline(row, Baseline.Origin.FIRST_READING, baseline),
+                number(row, "change_on_baseline"),
+                number(row, "kind_average_microohms"),
+                number(row, "change_on_kind"),
+                trend(row),
+                number(row, "drop_millivolts"),
+                number(row, "heat_watts"),
+                reasons(row),
+                null);
+    }
+
+    private static Baseline baseline(ResultSet row, Baseline.Origin origin, double value) throws SQLException {
+        return new Baseline(value, origin, row.getObject("baseline_taken_on", LocalDate.class));
+    }
+
+    private static @Nullable Trend trend(ResultSet row) throws SQLException {
+        Double perYear = number(row, "trend_per_year");
+        return perYear == null
+                ? null
+                : new Trend(
+                        perYear,
+                        number(row, "trend_low_per_year"),
+                        number(row, "trend_high_per_year"),
+                        row.getInt("trend_readings"));
+    }
+
+    private static @Nullable Double number(ResultSet row, String column) throws SQLException {
+        return row.getObject(column, Double.class);
+    }
+
+    private List<Reason> reasons(ResultSet row) throws SQLException {
+        String reasons = row.getString("reasons");
+        return reasons.equals("[]") ? List.of() : json.readValue(reasons, REASONS);
+    }
+}
