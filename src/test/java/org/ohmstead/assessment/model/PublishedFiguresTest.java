@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -40,6 +45,18 @@ class PublishedFiguresTest {
         assertThat(limit.source()).isNotBlank();
         assertThat(limit.unit()).isNotBlank();
         assertThat(limit.standard()).isPositive();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Limit.class)
+    void everyLimitStandsInTheDocumentWithItsDefault(Limit limit) throws IOException {
+        String row = "| `" + limit + "` | "
+                + BigDecimal.valueOf(limit.standard())
+                        .setScale(2, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString();
+        assertThat(Files.readString(Path.of("docs", "assessment.md")).replaceAll("(\\.\\d)0 ", "$1 "))
+                .contains(row + " ");
     }
 
     /** Average +10 % or +5 µΩ, whichever is greater: makers' manuals 92.30 §7.7 and 95.10 §7.6; worked by hand. */
