@@ -27,8 +27,11 @@ create table upload (
   survey_id     bigint,
   settled_at    timestamptz,
   settled_by    text,
-  version       integer not null default 0
+  settled_reason text,
+  check (num_nulls(settled_at, settled_by, settled_reason) in (0, 3)),
+  check (state <> 'ACCEPTED' or (survey_id is not null and string_id is not null))
 );
+create index upload_sha256 on upload (sha256);
 create index upload_state on upload (state, received_at desc);
 create index upload_string on upload (string_id, received_at desc);
 

@@ -1,5 +1,5 @@
 /** A survey file's way in: receive, read, match, check, hold or accept, exactly once. */
-@ApplicationModule(allowedDependencies = {"kernel", "access", "web", "fleet", "ledger", "statistics"})
+@ApplicationModule(allowedDependencies = {"kernel", "access", "web", "fleet", "fleet :: csv", "ledger", "statistics"})
 @NullMarked
 package org.ohmstead.intake;
 

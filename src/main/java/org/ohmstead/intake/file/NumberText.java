@@ -15,6 +15,7 @@ final class NumberText {
             Pattern.compile("[+-]?(?:\\d{1,15}(?:[.,]\\d{0,15})?|[.,]\\d{1,15})(?:[eE][+-]?\\d{1,2})?");
     private static final Set<String> MISSING = Set.of("", "-", "–", "—", "n/a", "na");
     private static final Set<String> OVER_RANGE = Set.of("ol", "o.l.", "o.l", "over", "overload");
+    private static final BigDecimal GREATEST = BigDecimal.valueOf(1_000_000_000);
     private static final char UNSETTLED = 0;
 
     private final boolean commaPartsColumns;
@@ -63,7 +64,8 @@ final class NumberText {
                     "Use one decimal mark throughout, and no thousands marks.");
         }
         mark = found == UNSETTLED ? mark : found;
-        return Optional.of(new BigDecimal(completed(digits.replace(',', '.'))));
+        BigDecimal number = new BigDecimal(completed(digits.replace(',', '.')));
+        return number.abs().compareTo(GREATEST) > 0 ? notANumber(cell) : Optional.of(number);
     }
 
     /** "5." and ".5" are numbers to people; give the decimal parser its zero. */
@@ -74,7 +76,7 @@ final class NumberText {
     private Optional<BigDecimal> notANumber(Cell cell) {
         return lost(
                 cell,
-                "This is not a number.",
+                "This is not a number, or none that can be measured.",
                 "Write digits with one decimal mark, and the unit in the heading; leave the cell empty if it was not measured.");
     }
 

@@ -9,13 +9,14 @@ final class Spelling {
     private static final Pattern EDGES =
             Pattern.compile("^[\\s\\u00a0\\u2007\\u202f\\ufeff]+|[\\s\\u00a0\\u2007\\u202f]+$");
     private static final Pattern BLANKS = Pattern.compile("[\\s\\u00a0\\u2007\\u202f]+");
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\\s]]");
     private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
 
     private Spelling() {}
 
-    /** Without blanks at either end; the no-break blanks of spreadsheets count as blanks. */
+    /** Without blanks at either end, those of spreadsheets too; a control character is shown as unreadable. */
     static String trimmed(String text) {
-        return EDGES.matcher(text).replaceAll("");
+        return EDGES.matcher(CONTROL.matcher(text).replaceAll("\uFFFD")).replaceAll("");
     }
 
     /** Lower case, single blanks, no brackets, "u" for micro and "ohm" for Ω: "Jar (MΩ)" becomes "jar mohm". */

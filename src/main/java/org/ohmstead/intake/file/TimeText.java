@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads dates and times: year-month-day, then the time of day, then perhaps an offset. */
+/** Reads dates and times: year-month-day, then the time of day, then perhaps an offset. Years 1900 to 2099. */
 final class TimeText {
 
-    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    private static final Pattern DATE = Pattern.compile("(?:19|20)\\d{2}-\\d{2}-\\d{2}");
     private static final Pattern TIME = Pattern.compile(
-            "(\\d{4}-\\d{2}-\\d{2})[T ](\\d{2}:\\d{2}(?::\\d{2})?)(?:\\.\\d{1,9})? ?(Z|[+-]\\d{2}:?\\d{2})?");
+            "((?:19|20)\\d{2}-\\d{2}-\\d{2})[T ](\\d{2}:\\d{2}(?::\\d{2})?)(?:\\.\\d{1,9})? ?(Z|[+-]\\d{2}:?\\d{2})?");
 
     private TimeText() {}
 

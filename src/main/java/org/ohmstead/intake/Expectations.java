@@ -1,0 +1,90 @@
+package org.ohmstead.intake;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.ohmstead.fleet.LinkView;
+import org.ohmstead.fleet.StringBlueprint;
+import org.ohmstead.fleet.csv.JarTypeEntry;
+import org.ohmstead.intake.check.EarlierSurvey;
+import org.ohmstead.intake.check.Expectation;
+import org.ohmstead.intake.check.ExpectedJar;
+import org.ohmstead.intake.file.TakenAt;
+import org.ohmstead.ledger.SurveyFacts;
+import org.ohmstead.ledger.SurveyLedger;
+import org.ohmstead.ledger.SurveyRecord;
+import org.springframework.stereotype.Component;
+
+/** Puts together what is known of a string before its new survey is looked at. */
+@Component
+class Expectations {
+
+    /** A baseline is taken about six months after the initial charge (Exide/GNB 92.30 §9.7). */
+    private static final int MONTHS_TO_BASELINE = 5;
+
+    private final SurveyLedger ledger;
+    private final Clock clock;
+
+    Expectations(SurveyLedger ledger, Clock clock) {
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    Expectation of(Passage passage) {
+        StringBlueprint blueprint = Objects.requireNonNull(passage.blueprint());
+        TakenAt takenAt = Objects.requireNonNull(
+                Objects.requireNonNull(passage.sheet()).facts().takenAt());
+        List<SurveyRecord> surveys = ledger.surveysOf(blueprint.string().id());
+        Instant instant = takenAt.instant(blueprint.site().timeZone());
+        return new Expectation(
+                blueprint.site().timeZone(),
+                blueprint.string().positions(),
+                blueprint.links().stream().mapToInt(LinkView::straps).toArray(),
+                jar(blueprint.jarType().entry()),
+                blueprint.string().inServiceOn(),
+                last(surveys, instant).map(Expectations::earlier).orElse(null),
+                baseline(surveys, blueprint.string().inServiceOn())
+                        .map(Expectations::earlier)
+                        .orElse(null),
+                surveys.stream().map(survey -> survey.facts().takenAt()).toList(),
+                clock.instant());
+    }
+
+    private static Optional<SurveyRecord> last(List<SurveyRecord> surveys, Instant before) {
+        return surveys.stream()
+                .filter(survey -> survey.facts().takenAt().isBefore(before))
+                .reduce((first, second) -> second);
+    }
+
+    private static Optional<SurveyRecord> baseline(List<SurveyRecord> surveys, LocalDate inServiceOn) {
+        LocalDate settled = inServiceOn.plusMonths(MONTHS_TO_BASELINE);
+        return surveys.stream()
+                .filter(survey -> !survey.facts().takenOn().isBefore(settled))
+                .findFirst()
+                .or(() -> surveys.stream().findFirst());
+    }
+
+    private static EarlierSurvey earlier(SurveyRecord survey) {
+        SurveyFacts facts = survey.facts();
+        return new EarlierSurvey(
+                facts.takenAt(),
+                facts.ohmicKind(),
+                facts.ohmicHertz(),
+                facts.ambientCelsius(),
+                survey.readings().ohmic(),
+                survey.readings().linkMicroohms());
+    }
+
+    private static ExpectedJar jar(JarTypeEntry type) {
+        Double reference = type.referenceOhmic();
+        return new ExpectedJar(
+                type.technology(),
+                type.cellsPerJar(),
+                type.ratedAmpereHours(),
+                reference == null ? Double.NaN : reference,
+                type.referenceOhmicKind());
+    }
+}

@@ -1,0 +1,215 @@
+package org.ohmstead.intake;
+
+import static org.ohmstead.access.Permission.HAND_IN_SURVEYS;
+import static org.ohmstead.access.Permission.SEE_ESTATE;
+import static org.ohmstead.access.Permission.SETTLE_SURVEYS;
+
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.AuditTrail;
+import org.ohmstead.fleet.FleetRegister;
+import org.ohmstead.intake.check.Place;
+import org.ohmstead.intake.check.Remark;
+import org.ohmstead.intake.check.RemarkCode;
+import org.ohmstead.kernel.Conflict;
+import org.ohmstead.kernel.NotFound;
+import org.ohmstead.kernel.Refused;
+import org.ohmstead.ledger.SurveyLedger;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * A survey file's way in, exactly once: received, read, matched, checked, and then accepted, held or refused. Whatever the
+ * bytes, they are kept and answered with a receipt.
+ */
+@Service
+public class Intake {
+
+    private final Stages stages;
+    private final UploadBook book;
+    private final Uploads uploads;
+    private final SurveyLedger ledger;
+    private final FleetRegister register;
+    private final Access access;
+    private final AuditTrail audit;
+
+    Intake(
+            Stages stages,
+            UploadBook book,
+            Uploads uploads,
+            SurveyLedger ledger,
+            FleetRegister register,
+            Access access,
+            AuditTrail audit) {
+        this.stages = stages;
+        this.book = book;
+        this.uploads = uploads;
+        this.ledger = ledger;
+        this.register = register;
+        this.access = access;
+        this.audit = audit;
+    }
+
+    /**
+     * Takes a file in. The same bytes under the same name get their first receipt again; the same bytes under another name
+     * are the same survey and are not stored twice.
+     *
+     * @throws Conflict when other bytes came under this name before
+     * @throws NotFound when the claimed string is not in reach
+     */
+    @Transactional
+    public Receipt receive(Handover handover) {
+        access.require(HAND_IN_SURVEYS);
+        Optional.ofNullable(handover.claimedStringId()).ifPresent(register::string);
+        byte[] sha256 = Fingerprint.of(handover.bytes());
+        book.queueUp(sha256);
+        if (!book.enter(handover, sha256, access.current().username())) {
+            return firstReceipt(handover.id(), sha256);
+        }
+        pass(handover, sha256);
+        UploadView upload = upload(handover.id());
+        record("received", upload, Map.of("file", upload.fileName(), "state", upload.state()));
+        return new Receipt(upload, true);
+    }
+
+    /** @throws NotFound when there is no such upload within reach */
+    @Transactional(readOnly = true)
+    public UploadView upload(UUID id) {
+        access.require(SEE_ESTATE);
+        return uploads.find(id, access.current()).orElseThrow(() -> NotFound.of("upload", id));
+    }
+
+    /** Latest first, without their remarks; of one state, or of all. */
+    @Transactional(readOnly = true)
+    public List<UploadView> recent(@Nullable UploadState state, int limit) {
+        access.require(SEE_ESTATE);
+        return uploads.recent(state, access.current(), limit);
+    }
+
+    /** The very bytes that were handed in. */
+    @Transactional(readOnly = true)
+    public byte[] raw(UUID id) {
+        return uploads.raw(upload(id).id());
+    }
+
+    /**
+     * Stores a held survey as it was measured, with what is missing left missing. The register may have been corrected since:
+     * the file is read, matched and checked once more first.
+     *
+     * @throws Conflict when it is not held any more
+     * @throws Refused when no reason is given, or its string is still not known
+     */
+    @Transactional
+    public UploadView accept(UUID id, String reason) {
+        Handover handover = held(id, reason);
+        byte[] sha256 = Fingerprint.of(handover.bytes());
+        Passage passage = stages.run(handover);
+        if (passage.readings() == null) {
+            throw new Refused(
+                    "The survey's string is not known, so it can't be stored. Correct the register or the sheet.");
+        }
+        store(passage, sha256);
+        return settled("accepted as measured", id, reason);
+    }
+
+    /**
+     * Refuses a held survey; its bytes stay.
+     *
+     * @throws Conflict when it is not held any more
+     */
+    @Transactional
+    public UploadView refuse(UUID id, String reason) {
+        held(id, reason);
+        book.refuse(id);
+        return settled("refused", id, reason);
+    }
+
+    private void pass(Handover handover, byte[] sha256) {
+        Optional<UploadView> earlier = uploads.storedEarlier(sha256, handover.id(), access.current());
+        if (earlier.isPresent()) {
+            attach(new Passage(handover), earlier.get());
+            return;
+        }
+        Passage passage = stages.run(handover);
+        if (passage.verdict() == UploadState.ACCEPTED) {
+            store(passage, sha256);
+        } else {
+            book.conclude(passage, passage.verdict(), null);
+        }
+    }
+
+    private void store(Passage passage, byte[] sha256) {
+        Optional<UploadView> earlier =
+                uploads.storedEarlier(sha256, passage.handover().id(), access.current());
+        if (earlier.isPresent()) {
+            attach(passage, earlier.get());
+            return;
+        }
+        long surveyId = ledger.accept(SurveyDraft.of(passage, sha256));
+        book.conclude(passage, UploadState.ACCEPTED, surveyId);
+    }
+
+    /** The same bytes are the same survey: this upload points at it, too. */
+    private void attach(Passage passage, UploadView earlier) {
+        String seen = "survey " + earlier.surveyId() + ", handed in as " + earlier.fileName();
+        passage.remark(List.of(Remark.of(RemarkCode.SAME_FILE, Place.FILE, seen, "")));
+        book.conclude(passage, UploadState.ACCEPTED, earlier.stringId(), earlier.surveyId());
+    }
+
+    private Receipt firstReceipt(UUID id, byte[] sha256) {
+        Optional<UploadView> first = uploads.find(id, access.current());
+        return first.filter(upload -> upload.sha256().equals(HexFormat.of().formatHex(sha256)))
+                .map(upload -> new Receipt(upload, false))
+                .orElseThrow(
+                        () -> new Conflict(
+                                "Upload " + id
+                                        + " was named before for another file. Nothing was changed; hand this file in under a new name."));
+    }
+
+    private Handover held(UUID id, String reason) {
+        UploadView seen = upload(id);
+        requireToSettle(seen);
+        if (reason.isBlank()) {
+            throw new Refused("Give the reason, so that others understand it later.");
+        }
+        book.queueUp(HexFormat.of().parseHex(seen.sha256()));
+        Long claimed = book.claimedString(id);
+        UploadView upload = upload(id);
+        if (upload.state() != UploadState.HELD) {
+            throw new Conflict("This upload is not held any more: it was "
+                    + upload.state().word().toLowerCase(Locale.ROOT) + ".");
+        }
+        return new Handover(id, upload.fileName(), uploads.raw(id), claimed);
+    }
+
+    private void requireToSettle(UploadView upload) {
+        Long areaId = areaOf(upload);
+        if (areaId == null) {
+            access.require(SETTLE_SURVEYS);
+        } else {
+            access.require(SETTLE_SURVEYS, areaId);
+        }
+    }
+
+    private UploadView settled(String action, UUID id, String reason) {
+        book.settle(id, access.current().username(), reason);
+        UploadView upload = upload(id);
+        record(action, upload, Map.of("reason", reason));
+        return upload;
+    }
+
+    private void record(String action, UploadView upload, Map<String, ?> detail) {
+        audit.record(action, "upload", upload.id().toString(), areaOf(upload), detail);
+    }
+
+    private @Nullable Long areaOf(UploadView upload) {
+        Long stringId = upload.stringId();
+        return stringId == null ? null : register.string(stringId).areaId();
+    }
+}

@@ -1,0 +1,127 @@
+package org.ohmstead.intake.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.ohmstead.intake.Handover;
+import org.ohmstead.intake.Intake;
+import org.ohmstead.intake.Receipt;
+import org.ohmstead.intake.UploadState;
+import org.ohmstead.intake.UploadView;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.multipart.MultipartFile;
+
+/**
+ * Hands in survey files. A file that was taken in answers 201 with its receipt, whether its survey was accepted, held or
+ * refused: the receipt says which, and the bytes are kept. The same bytes under the same name answer 200.
+ */
+@RestController
+@RequestMapping("/api/uploads")
+class UploadResource {
+
+    private static final int MOST_LISTED = 200;
+
+    private final Intake intake;
+    private final ReceiptJsons receipts;
+    private final UploadBody body;
+
+    UploadResource(Intake intake, ReceiptJsons receipts, UploadBody body) {
+        this.intake = intake;
+        this.receipts = receipts;
+        this.body = body;
+    }
+
+    /** The reason of an act on a held survey. */
+    record Reason(String reason) {}
+
+    @PutMapping("/{id}")
+    ResponseEntity<ReceiptJson> put(
+            @PathVariable UUID id,
+            @RequestParam(name = "file", required = false, defaultValue = "survey.csv") String fileName,
+            @RequestParam(name = "string", required = false) @Nullable Long stringId,
+            HttpServletRequest request)
+            throws IOException {
+        return answer(intake.receive(new Handover(id, fileName, body.read(request), stringId)));
+    }
+
+    @PutMapping(path = "/{id}", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
+    ResponseEntity<ReceiptJson> putForm(
+            @PathVariable UUID id,
+            @RequestParam("file") MultipartFile file,
+            @RequestParam(name = "string", required = false) @Nullable Long stringId)
+            throws IOException {
+        return answer(intake.receive(handover(id, file, stringId)));
+    }
+
+    /** For senders that cannot name their upload: without "id" every request is a new upload. */
+    @PostMapping(consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
+    ResponseEntity<ReceiptJson> post(
+            @RequestParam(required = false) @Nullable UUID id,
+            @RequestParam("file") MultipartFile file,
+            @RequestParam(name = "string", required = false) @Nullable Long stringId)
+            throws IOException {
+        return answer(intake.receive(handover(id == null ? UUID.randomUUID() : id, file, stringId)));
+    }
+
+    @GetMapping
+    List<UploadView> recent(@RequestParam(required = false) @Nullable UploadState state) {
+        return intake.recent(state, MOST_LISTED);
+    }
+
+    @GetMapping("/{id}")
+    ReceiptJson get(@PathVariable UUID id) {
+        return receipts.of(intake.upload(id));
+    }
+
+    /** Always as an attachment of no particular type: what a stranger wrote is never shown as a page of ours. */
+    @GetMapping("/{id}/raw")
+    ResponseEntity<byte[]> raw(@PathVariable UUID id) {
+        UploadView upload = intake.upload(id);
+        ContentDisposition attachment = ContentDisposition.attachment()
+                .filename(upload.fileName(), StandardCharsets.UTF_8)
+                .build();
+        return ResponseEntity.ok()
+                .contentType(MediaType.APPLICATION_OCTET_STREAM)
+                .header(HttpHeaders.CONTENT_DISPOSITION, attachment.toString())
+                .header("X-Content-Type-Options", "nosniff")
+                .body(intake.raw(id));
+    }
+
+    @PostMapping("/{id}/accept")
+    ReceiptJson accept(@PathVariable UUID id, @RequestBody Reason reason) {
+        return receipts.of(intake.accept(id, reason.reason()));
+    }
+
+    @PostMapping("/{id}/refuse")
+    ReceiptJson refuse(@PathVariable UUID id, @RequestBody Reason reason) {
+        return receipts.of(intake.refuse(id, reason.reason()));
+    }
+
+    static Handover handover(UUID id, MultipartFile file, @Nullable Long stringId) throws IOException {
+        String name = file.getOriginalFilename();
+        return new Handover(id, name == null ? "survey.csv" : name, file.getBytes(), stringId);
+    }
+
+    private ResponseEntity<ReceiptJson> answer(Receipt receipt) {
+        ReceiptJson json = receipts.of(receipt.upload());
+        URI location = URI.create("/api/uploads/" + receipt.upload().id());
+        return receipt.isNew()
+                ? ResponseEntity.created(location).body(json)
+                : ResponseEntity.ok().location(location).body(json);
+    }
+}
