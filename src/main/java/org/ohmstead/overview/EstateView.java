@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The estate as far as the reader's reach goes.
  *
+ * @param filters how many strings each filter shows
  * @param assessedAt when the latest of the judgements was made
  */
 public record EstateView(
@@ -17,6 +18,7 @@ public record EstateView(
         List<StringTile> firstInLine,
         List<Held> held,
         Week week,
+        java.util.Map<EstateFilter, Long> filters,
         @Nullable Instant assessedAt) {
 
     public record Counts(

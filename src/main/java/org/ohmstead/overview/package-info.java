@@ -6,6 +6,7 @@
             "web",
             "chart",
             "fleet",
+            "fleet :: csv",
             "ledger",
             "intake",
             "assessment",

@@ -86,6 +86,7 @@ public final class Invented {
                                 : List.of(
                                         new EstateView.Visit(1, 1, "Saltcote · A", TODAY, "Crew 3"),
                                         new EstateView.Visit(2, 4, "Ashgill · A", TODAY.minusDays(2), "Crew 1"))),
+                Map.of(),
                 NOW);
     }
 
