@@ -9,6 +9,8 @@ import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Refused;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
@@ -16,9 +18,11 @@ import org.springframework.security.access.AccessDeniedException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.multipart.MultipartException;
 
 /** Maps refusals to answers: problem details below /api, the error page with the same sentence elsewhere. */
 @ControllerAdvice
+@Order(Ordered.HIGHEST_PRECEDENCE)
 class Problems {
 
     private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
@@ -74,6 +78,18 @@ class Problems {
         return answer(
                 ProblemKind.TOO_LARGE,
                 "The file is larger than this service accepts. Hand in the surveys in several files.",
+                request,
+                response);
+    }
+
+    @ExceptionHandler
+    @Nullable
+    ResponseEntity<ProblemDetail> brokenForm(
+            MultipartException e, HttpServletRequest request, HttpServletResponse response) throws IOException {
+        LOG.debug("Multipart form not understood", e);
+        return answer(
+                ProblemKind.MALFORMED,
+                "The form with the file arrived broken. Send it again, or send the file itself as the body.",
                 request,
                 response);
     }

@@ -196,6 +196,8 @@ class UploadResourceTest {
                         .with(csrf().asHeader())
                         .content(new byte[33 * 1024 * 1024]))
                 .andExpect(status().isContentTooLarge())
+                .andExpect(jsonPath("$.type").value("urn:ohmstead:problem:too-large"))
+                .andExpect(jsonPath("$.detail").value(containsString("larger than this service accepts")))
                 .andExpect(content().contentTypeCompatibleWith(MediaType.APPLICATION_PROBLEM_JSON));
     }
 
