@@ -246,6 +246,6 @@ public class FleetRegister {
     }
 
     private static <E> E retired(Sheet<E> sheet, E entry, LocalDate on) {
-        return Sound.with(sheet, entry, "retired_on", on.toString());
+        return Sound.with(sheet, entry, "retired_on", Sound.day(on).toString());
     }
 }

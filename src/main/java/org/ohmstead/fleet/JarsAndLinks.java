@@ -71,7 +71,7 @@ public class JarsAndLinks {
         StringView string = editable(register.string(stringId));
         List<Placing> placings = IntStream.rangeClosed(1, string.positions())
                 .filter(position -> occupancies
-                        .at(stringId, position, DateRange.startingOn(from))
+                        .at(stringId, position, DateRange.startingOn(Sound.day(from)))
                         .isEmpty())
                 .mapToObj(position -> new Placing(stringId, string.jarTypeId(), unnamed(string, position, from)))
                 .toList();
@@ -99,7 +99,7 @@ public class JarsAndLinks {
     /** The position is empty from that day on. */
     public OccupancyView removeJar(long stringId, int position, LocalDate on, String reason) {
         StringView string = editable(register.string(stringId));
-        OccupancyView sitting = seats.sitting(string, position, on);
+        OccupancyView sitting = seats.sitting(string, position, Sound.day(on));
         OccupancyEntry leaver = Sound.entry(Sheets.OCCUPANCIES, seats.entry(string, sitting, on, reason));
         Stored.orConflict(() -> occupancies.change(sitting.id(), new Placing(stringId, sitting.jarTypeId(), leaver)));
         keeping.done("jar removed", string, Sheets.OCCUPANCIES.cells(leaver));

@@ -3,6 +3,7 @@ package org.ohmstead.fleet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.ohmstead.access.Access;
@@ -27,6 +28,11 @@ public class RegisterFiles {
         this.shelves = shelves;
         this.access = access;
         this.transaction = new TransactionTemplate(transactions);
+    }
+
+    /** The names of the files, in the order in which they must be brought in. */
+    public List<String> kinds() {
+        return shelves.all().stream().map(shelf -> shelf.sheet().name()).toList();
     }
 
     /**

@@ -1,8 +1,10 @@
 package org.ohmstead.fleet;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.fleet.csv.Sheet;
 import org.ohmstead.fleet.csv.TextRow;
 import org.ohmstead.kernel.Flaw;
@@ -36,6 +38,14 @@ final class Sound {
             throw new Refused("This " + sheet.one() + " can't be taken as it is.", read.flaws());
         }
         return read.rows().get(0);
+    }
+
+    /** @throws Refused when a program left the day out */
+    static LocalDate day(@Nullable LocalDate day) {
+        if (day == null) {
+            throw new Refused("The day is missing. Write a date such as 2024-03-31.");
+        }
+        return day;
     }
 
     /** A refusal of one cell; its column is the sheet's. */

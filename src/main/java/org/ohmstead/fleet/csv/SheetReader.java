@@ -29,6 +29,8 @@ public final class SheetReader {
     /** A larger file is refused as a whole. */
     public static final int MOST_ROWS = 200_000;
 
+    private static final int MOST_BYTES = 32 * 1024 * 1024;
+
     private SheetReader() {}
 
     /** Every row that could be read, and what was wrong with the others. */
@@ -46,9 +48,13 @@ public final class SheetReader {
 
     /** The file as text under the sheet's headers; a file that cannot be read at all has flaws and no rows. */
     public static TextTable table(Sheet<?> sheet, InputStream in) throws IOException {
+        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            return refused(Flaw.ofFile("The file is larger than 32 MB.", "Split it and send the parts in turn."));
+        }
         String text;
         try {
-            text = decoded(in.readAllBytes());
+            text = decoded(bytes);
         } catch (CharacterCodingException e) {
             return refused(Flaw.ofFile("The file is not UTF-8 text.", "Save it as CSV UTF-8 and send it again."));
         }

@@ -30,7 +30,8 @@ public record StringEntry(
         @Nullable LocalDate retiredOn) {
 
     public StringEntry {
-        tiers = List.copyOf(tiers);
+        // a body may leave them out; an empty plan is refused by the sheet
+        tiers = tiers == null ? List.of() : List.copyOf(tiers);
     }
 
     /** Number of jars in the string. */
