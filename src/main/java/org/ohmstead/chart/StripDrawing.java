@@ -14,6 +14,8 @@ public final class StripDrawing {
     private final Strip strip;
     private final Axis axis;
     private final Svg svg;
+    /** Names stand above and below their marks in turn, so that neighbours can be told apart. */
+    private boolean below = true;
 
     private StripDrawing(String id, Strip strip) {
         this.strip = strip;
@@ -64,7 +66,8 @@ public final class StripDrawing {
         svg.line("mark is-" + mark.urgency().name().toLowerCase(Locale.ROOT), x, y - reach, x, y + reach);
         if (asks) {
             String side = x > (LEFT + RIGHT) / 2 ? "mark-words end" : "mark-words";
-            svg.label(side, x > (LEFT + RIGHT) / 2 ? x - 5 : x + 5, y - 10, mark.words());
+            below = !below;
+            svg.label(side, x > (LEFT + RIGHT) / 2 ? x - 5 : x + 5, below ? y + 17 : y - 9, mark.words());
         }
     }
 

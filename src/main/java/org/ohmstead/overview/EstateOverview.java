@@ -28,20 +28,29 @@ import org.springframework.transaction.annotation.Transactional;
 public class EstateOverview {
 
     private static final int FIRST = 7;
+    private static final int HELD_SHOWN = 5;
 
     private final FleetRegister register;
     private final Assessments assessments;
     private final Tiles tiles;
     private final Visits visits;
+    private final HeldAtTheDoor held;
     private final Access access;
     private final Clock clock;
 
     EstateOverview(
-            FleetRegister register, Assessments assessments, Tiles tiles, Visits visits, Access access, Clock clock) {
+            FleetRegister register,
+            Assessments assessments,
+            Tiles tiles,
+            Visits visits,
+            HeldAtTheDoor held,
+            Access access,
+            Clock clock) {
         this.register = register;
         this.assessments = assessments;
         this.tiles = tiles;
         this.visits = visits;
+        this.held = held;
         this.access = access;
         this.clock = clock;
     }
@@ -56,7 +65,7 @@ public class EstateOverview {
                 counts(all, strings, sites),
                 wall(all.stream().filter(filter::shows).toList(), sites),
                 FirstInLine.of(all, FIRST),
-                List.of(),
+                held.latest(HELD_SHOWN),
                 visits.lastWeek(),
                 choices(all),
                 assessments.lastRun().map(EstateOverview::when).orElse(null));
@@ -83,7 +92,7 @@ public class EstateOverview {
                 SiteSentence.of(site.name(), strings),
                 strings,
                 visits.at(site.id()),
-                List.of());
+                held.of(strings));
     }
 
     private static @Nullable Instant when(RunView run) {

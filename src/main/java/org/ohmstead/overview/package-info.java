@@ -9,6 +9,7 @@
             "fleet :: csv",
             "ledger",
             "intake",
+            "intake :: check",
             "assessment",
             "assessment :: model",
             "programme",

@@ -1,5 +1,6 @@
 package org.ohmstead.overview.web;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -47,7 +48,7 @@ final class StringDrawings {
         return new RackJar(
                 jar.position(),
                 jar.urgency(),
-                number(jar.changeOnBaseline()),
+                readLast(jar.readOn()) ? number(jar.changeOnBaseline()) : Double.NaN,
                 address + "/jars/" + jar.position(),
                 jar.words());
     }
@@ -57,7 +58,7 @@ final class StringDrawings {
                 link.ordinal(),
                 link.kind(),
                 link.urgency(),
-                number(link.net()),
+                readLast(link.readOn()) ? number(link.net()) : Double.NaN,
                 address + "/links/" + link.ordinal(),
                 link.words());
     }
@@ -80,6 +81,11 @@ final class StringDrawings {
         return history.takenOn().isEmpty()
                 ? null
                 : TapestryDrawing.of("tapestry", new Tapestry(history.takenOn(), history.change(), history.replaced()));
+    }
+
+    /** The judgement keeps an older reading where the last survey has none; the rack shows the last survey. */
+    private boolean readLast(@Nullable LocalDate readOn) {
+        return page.judged() != null && page.judged().asOf().equals(readOn);
     }
 
     private static double number(@Nullable Double value) {
