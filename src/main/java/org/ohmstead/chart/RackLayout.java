@@ -42,14 +42,18 @@ final class RackLayout {
         right = margin + columns * pitch;
     }
 
-    /** @param longestRow a tier of more jars is broken into several rows */
+    /**
+     * @param longestRow a tier of more jars is broken into several rows, each starting at the rack's side; without a
+     *     limit a tier is one row that starts where the one above ended
+     */
     static RackLayout of(List<Integer> tiers, int longestRow, double width, double margin) {
         List<Slot> slots = new ArrayList<>();
         int row = 0;
         int column = 0;
         for (int jars : tiers) {
             for (int rest = jars; rest > 0; rest -= longestRow, row++) {
-                column = walk(slots, column, row, Math.min(rest, longestRow));
+                int from = longestRow == Integer.MAX_VALUE ? column : row % 2 == 0 ? 0 : longestRow - 1;
+                column = walk(slots, from, row, Math.min(rest, longestRow));
             }
         }
         return new RackLayout(slots, width, margin);
