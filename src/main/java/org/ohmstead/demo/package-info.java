@@ -1,5 +1,6 @@
 /** The invented estate that the demo profile loads. */
-@ApplicationModule(allowedDependencies = {"kernel", "access", "fleet", "ledger", "intake", "assessment"})
+@ApplicationModule(
+        allowedDependencies = {"kernel", "access", "fleet", "fleet :: csv", "ledger", "intake", "assessment"})
 @NullMarked
 package org.ohmstead.demo;
 

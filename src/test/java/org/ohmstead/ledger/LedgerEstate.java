@@ -46,6 +46,11 @@ final class LedgerEstate {
                 jarType,
                 positions,
                 "{" + positions + "}");
+        jdbc.sql(
+                        "insert into link (string_id, ordinal, kind)"
+                                + " select ?, n, case when n in (0, ?) then 'TERMINAL' else 'STRAP' end from generate_series(0, ?) n")
+                .params(string, positions, positions)
+                .update();
         return new Place(area, site, string, positions);
     }
 

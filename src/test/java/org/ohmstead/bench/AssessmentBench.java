@@ -1,0 +1,56 @@
+package org.ohmstead.bench;
+
+import java.util.Arrays;
+import javax.sql.DataSource;
+import org.ohmstead.ledger.StringSurveys;
+import org.ohmstead.ledger.SurveyLedger;
+import org.ohmstead.ledger.SurveyRecord;
+import org.springframework.context.ApplicationContext;
+
+/** The whole estate judged, against merely reading its readings. */
+final class AssessmentBench {
+
+    private static final int RUNS = 3;
+
+    private final SurveyLedger ledger;
+    private final DataSource dataSource;
+
+    AssessmentBench(ApplicationContext service) {
+        this.ledger = service.getBean(SurveyLedger.class);
+        this.dataSource = service.getBean(DataSource.class);
+    }
+
+    void run(Results results) {
+        double reading = Stopwatch.median(RUNS, () -> new Sum().over(ledger));
+        double raw = Stopwatch.median(
+                RUNS,
+                () -> new RawCopy(dataSource)
+                        .take("select string_id, taken_at, ohmic, volts, celsius, gravity, link_microohms from survey"
+                                + " order by string_id, taken_at, id"));
+        results.times("every reading through the ledger's stream", "raw COPY out of the same rows", reading, raw, "");
+    }
+
+    /** Touches every reading, so that none of the work can be left out. */
+    private static final class Sum {
+
+        private double total;
+
+        double over(SurveyLedger ledger) {
+            ledger.streamAll(this::add);
+            return total;
+        }
+
+        private void add(StringSurveys string) {
+            string.surveys().forEach(this::add);
+        }
+
+        private void add(SurveyRecord survey) {
+            total += Arrays.stream(survey.readings().ohmic()).sum()
+                    + Arrays.stream(survey.readings().volts()).sum()
+                    + Arrays.stream(survey.readings().celsius()).sum();
+            for (double[] straps : survey.readings().linkMicroohms()) {
+                total += straps[0];
+            }
+        }
+    }
+}
