@@ -28,19 +28,22 @@ final class JarTypeSheet {
                     "rated_ah", "Rated capacity", Cells.number(0, 20000), JarTypeEntry::ratedAmpereHours)
             .in("Ah");
     private static final Column<JarTypeEntry, Double> RATED_HOURS = required(
-                    "rated_h", "at a discharge time of", Cells.number(0, 240), JarTypeEntry::ratedHours)
+                    "rated_h", "Rating discharge time", Cells.number(0, 240), JarTypeEntry::ratedHours)
             .in("h");
     private static final Column<JarTypeEntry, Double> END_VOLTS = optional(
-                    "end_v_per_cell", "down to", Cells.number(0, 3), JarTypeEntry::endVoltsPerCell)
+                    "end_v_per_cell", "Rating end voltage", Cells.number(0, 3), JarTypeEntry::endVoltsPerCell)
             .in("V/cell");
     private static final Column<JarTypeEntry, Double> RATING_CELSIUS = optional(
-                    "rating_c", "at", Cells.numberFrom(-40, 60), JarTypeEntry::ratingCelsius)
+                    "rating_c", "Rating temperature", Cells.numberFrom(-40, 60), JarTypeEntry::ratingCelsius)
             .in("°C");
     private static final Column<JarTypeEntry, Double> DESIGN_LIFE_YEARS = optional(
                     "design_life_years", "Design life", Cells.number(0, 60), JarTypeEntry::designLifeYears)
             .in("years");
     private static final Column<JarTypeEntry, Double> DESIGN_LIFE_CELSIUS = optional(
-                    "design_life_c", "Design life holds at", Cells.numberFrom(-40, 60), JarTypeEntry::designLifeCelsius)
+                    "design_life_c",
+                    "Design life temperature",
+                    Cells.numberFrom(-40, 60),
+                    JarTypeEntry::designLifeCelsius)
             .in("°C");
     private static final Column<JarTypeEntry, Double> FLOAT_VOLTS = optional(
                     "float_v_per_cell", "Float voltage at 25 °C", Cells.number(0, 3), JarTypeEntry::floatVoltsPerCell)
@@ -49,22 +52,35 @@ final class JarTypeSheet {
                     "rating_source", "Source of these ratings", Cells.text(200), JarTypeEntry::ratingSource)
             .saying("Data sheet and its date.");
     private static final Column<JarTypeEntry, Double> REFERENCE_OHMIC = optional(
-                    "reference_ohmic_mohm_or_s", "Of a new jar", Cells.number(0, 100000), JarTypeEntry::referenceOhmic)
-            .in("mΩ, or S for conductance");
+                    "reference_ohmic_mohm_or_s",
+                    "Ohmic value of a new jar",
+                    Cells.number(0, 100000),
+                    JarTypeEntry::referenceOhmic)
+            .in("mΩ or S")
+            .saying("Siemens for conductance, milliohms else.");
     private static final Column<JarTypeEntry, OhmicKind> REFERENCE_KIND =
             optional("reference_ohmic_kind", "Kind", Cells.oneOf(OhmicKind.class), JarTypeEntry::referenceOhmicKind);
     private static final Column<JarTypeEntry, Double> REFERENCE_HERTZ = optional(
-                    "reference_ohmic_hz", "Frequency", Cells.number(0, 100000), JarTypeEntry::referenceOhmicHertz)
+                    "reference_ohmic_hz",
+                    "Frequency of the test current",
+                    Cells.number(0, 100000),
+                    JarTypeEntry::referenceOhmicHertz)
             .in("Hz");
     private static final Column<JarTypeEntry, String> REFERENCE_SOURCE = optional(
-                    "reference_ohmic_source", "Its source", Cells.text(200), JarTypeEntry::referenceOhmicSource)
+                    "reference_ohmic_source",
+                    "Source of the ohmic value",
+                    Cells.text(200),
+                    JarTypeEntry::referenceOhmicSource)
             .saying("Who measured it, on what, with what kind of instrument.");
     private static final Column<JarTypeEntry, Double> PER_KELVIN = optional(
                     "ohmic_per_k", "Ohmic change per kelvin", Cells.numberFrom(-0.1, 0.1), JarTypeEntry::ohmicPerKelvin)
             .in("1/K")
             .saying("Relative, around 25 °C. Left empty, nothing is corrected for temperature.");
-    private static final Column<JarTypeEntry, String> PER_KELVIN_SOURCE =
-            optional("ohmic_per_k_source", "Its source", Cells.text(200), JarTypeEntry::ohmicPerKelvinSource);
+    private static final Column<JarTypeEntry, String> PER_KELVIN_SOURCE = optional(
+            "ohmic_per_k_source",
+            "Source of the change per kelvin",
+            Cells.text(200),
+            JarTypeEntry::ohmicPerKelvinSource);
     private static final Column<JarTypeEntry, Double> WARRANTY_YEARS = optional(
                     "warranty_years", "Warranty", Cells.number(0, 60), JarTypeEntry::warrantyYears)
             .in("years");

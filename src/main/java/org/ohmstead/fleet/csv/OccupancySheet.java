@@ -30,7 +30,8 @@ final class OccupancySheet {
             optional("left_reason", "Why it left", Cells.text(200), OccupancyEntry::leftReason);
     private static final Column<OccupancyEntry, Double> BASELINE = optional(
                     "baseline_ohmic_mohm_or_s", "Baseline", Cells.number(0, 100000), OccupancyEntry::baselineOhmic)
-            .in("mΩ, or S for conductance");
+            .in("mΩ or S")
+            .saying("Siemens for conductance, milliohms else.");
     private static final Column<OccupancyEntry, String> BASELINE_SOURCE =
             optional("baseline_source", "Source of the baseline", Cells.text(200), OccupancyEntry::baselineSource);
 

@@ -30,10 +30,10 @@ final class StringSheet {
                     "design_load_a", "Load at the design duty", Cells.number(0, 100000), StringEntry::designLoadAmps)
             .in("A");
     private static final Column<StringEntry, Double> DESIGN_MINUTES = optional(
-                    "design_min", "carried for", Cells.number(0, 100000), StringEntry::designMinutes)
+                    "design_min", "Duration of the design duty", Cells.number(0, 100000), StringEntry::designMinutes)
             .in("min");
     private static final Column<StringEntry, Double> END_VOLTS = optional(
-                    "end_v", "down to", Cells.number(0, 2000), StringEntry::endVolts)
+                    "end_v", "String voltage at its end", Cells.number(0, 2000), StringEntry::endVolts)
             .in("V");
     private static final Column<StringEntry, Integer> PARALLEL_STRINGS = optional(
                     "parallel_strings", "Parallel strings", Cells.whole(1, 16), StringEntry::parallelStrings)

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ohmstead.fleet.AreaView;
 import org.ohmstead.fleet.FleetRegister;
@@ -19,6 +20,9 @@ import org.ohmstead.fleet.csv.RemakeEntry;
 import org.ohmstead.fleet.csv.Sheets;
 import org.ohmstead.fleet.csv.SiteEntry;
 import org.ohmstead.fleet.csv.StringEntry;
+import org.ohmstead.kernel.LinkKind;
+import org.ohmstead.kernel.OhmicKind;
+import org.ohmstead.kernel.Technology;
 import org.springframework.stereotype.Component;
 
 /** The register's forms. */
@@ -69,7 +73,13 @@ class Designs {
                         "ohmic_per_k",
                         "ohmic_per_k_source"));
         groups.put("End of use", List.of("retired_on"));
-        return new FormDesign<>(Sheets.JAR_TYPES, "jar-type", groups, Map.of());
+        return new FormDesign<>(
+                Sheets.JAR_TYPES,
+                "jar-type",
+                groups,
+                Map.of(
+                        "technology", words(Technology.values(), Technology::words),
+                        "reference_ohmic_kind", words(OhmicKind.values(), OhmicKind::words)));
     }
 
     FormDesign<StringEntry> string() {
@@ -114,7 +124,8 @@ class Designs {
         groups.put("", List.of("kind", "straps"));
         groups.put(
                 "Cable", List.of("conductor_mm2_or_awg", "conductor_class", "conductor_m", "conductors_in_parallel"));
-        return new FormDesign<>(Sheets.LINKS, "link", groups, Map.of());
+        return new FormDesign<>(
+                Sheets.LINKS, "link", groups, Map.of("kind", words(LinkKind.values(), LinkKind::words)));
     }
 
     FormDesign<RemakeEntry> remake(StringView string) {
@@ -154,6 +165,14 @@ class Designs {
                 .stream()
                         .filter(zone -> zone.contains("/") && !zone.startsWith("Etc/") && !zone.startsWith("SystemV/"))
                         .collect(Collectors.toMap(zone -> zone, zone -> zone, (one, other) -> one, LinkedHashMap::new));
+    }
+
+    private static <E extends Enum<E>> Map<String, String> words(E[] values, Function<E, String> word) {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (E value : values) {
+            words.put(value.name(), word.apply(value));
+        }
+        return words;
     }
 
     private static Map<String, String> numbers(int first, int last) {

@@ -17,7 +17,7 @@ final class EntryPage {
     static ModelAndView of(EntryForm form, String title, String action, List<Map.Entry<String, String>> trail) {
         ModelAndView page = new ModelAndView("register/entry");
         page.addObject("form", form);
-        page.addObject("title", title);
+        page.addObject("heading", title);
         page.addObject("action", action);
         page.addObject(
                 "trail",

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.fleet.csv.Column;
 import org.ohmstead.fleet.csv.Sheet;
@@ -94,7 +95,19 @@ record FormDesign<E>(
         if (flaw.message().equals(header + " is missing.") || flaw.message().equals(header + " cannot be read.")) {
             return flaw.remedy();
         }
-        return flaw.message() + " " + flaw.remedy();
+        return labelled(flaw.message() + " " + flaw.remedy());
+    }
+
+    /** Files speak of headers, pages of labels. */
+    private String labelled(String sentence) {
+        String words = sentence;
+        for (Column<E, ?> column : sheet.columns()) {
+            if (column.header().contains("_")) {
+                words = words.replaceAll(
+                        "\\b" + column.header() + "\\b", Matcher.quoteReplacement("“" + column.label() + "”"));
+            }
+        }
+        return words;
     }
 
     private Map<String, String> choices(String header) {

@@ -92,7 +92,7 @@ class StringForms {
             Model model) {
         access.require(Permission.SEE_ESTATE);
         model.addAttribute("plan", PlanWords.of(tiers, straps));
-        return "register/entry :: plan";
+        return "register/fields :: plan";
     }
 
     private static ModelAndView page(EntryForm form, String title, String action, Map<String, String> cells) {
