@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -29,6 +30,7 @@ public class EstateOverview {
 
     private static final int FIRST = 7;
     private static final int HELD_SHOWN = 5;
+    private static final int MOST_FOUND = 50;
 
     private final FleetRegister register;
     private final Assessments assessments;
@@ -75,6 +77,31 @@ public class EstateOverview {
     public List<StringTile> line() {
         access.require(Permission.SEE_ESTATE);
         return FirstInLine.of(tiles.of(register.strings(), register.sites()), Integer.MAX_VALUE);
+    }
+
+    /** @param words all of which must stand in a site's code or name, or in a string's site and name; in any case */
+    public Found find(String words) {
+        access.require(Permission.SEE_ESTATE);
+        List<String> wanted = List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
+        if (words.isBlank()) {
+            return new Found(words, List.of(), List.of());
+        }
+        List<SiteView> sites = register.sites();
+        List<Found.Site> found = sites.stream()
+                .filter(site -> holds(site.code() + " " + site.name(), wanted))
+                .limit(MOST_FOUND)
+                .map(site -> new Found.Site(site.code(), site.name(), site.areaName()))
+                .toList();
+        List<StringTile> strings = tiles.of(register.strings(), sites).stream()
+                .filter(tile -> holds(tile.siteCode() + " " + tile.siteName() + " " + tile.name(), wanted))
+                .limit(MOST_FOUND)
+                .toList();
+        return new Found(words, found, strings);
+    }
+
+    private static boolean holds(String text, List<String> wanted) {
+        String lower = text.toLowerCase(Locale.ROOT);
+        return wanted.stream().allMatch(lower::contains);
     }
 
     public SitePage site(String code) {

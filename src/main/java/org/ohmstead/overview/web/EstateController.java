@@ -56,6 +56,13 @@ class EstateController {
         return "overview/site";
     }
 
+    @GetMapping("/find")
+    String find(@RequestParam(name = "q", defaultValue = "") String words, Model model) {
+        common(model);
+        model.addAttribute("found", overview.find(words));
+        return "overview/find";
+    }
+
     static void common(Model model) {
         model.addAttribute("figures", Figures.FOR_PAGES);
         model.addAttribute("urgencies", Urgency.values());

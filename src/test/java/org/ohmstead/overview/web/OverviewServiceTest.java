@@ -64,6 +64,15 @@ class OverviewServiceTest {
     }
 
     @Test
+    void theFindBoxFindsSitesAndStringsInReach() throws Exception {
+        open("/find?q=" + string.siteCode().toLowerCase(java.util.Locale.ROOT) + " a")
+                .andExpect(content().string(containsString("/strings/" + string.id() + "\"")));
+        open("/find?q=substation").andExpect(content().string(containsString("/sites/" + string.siteCode() + "\"")));
+        open("/find?q=substation", new Reach(false, Set.of(-1L)))
+                .andExpect(content().string(containsString("Nothing found")));
+    }
+
+    @Test
     void anUnknownFilterIsNotFound() throws Exception {
         open("/api/estate?show=purple").andExpect(status().isNotFound());
     }
