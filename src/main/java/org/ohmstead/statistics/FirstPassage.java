@@ -18,7 +18,6 @@ import org.hipparchus.util.FastMath;
 public record FirstPassage(double distance, double drift, double variance) {
 
     private static final NormalDistribution STANDARD = new NormalDistribution();
-    private static final double FAR = 30;
 
     /** The share that has passed by a time. */
     public double cdf(double time) {
@@ -36,7 +35,8 @@ public record FirstPassage(double distance, double drift, double variance) {
         }
         double spread = Math.sqrt(variance * time);
         double beyond = STANDARD.cumulativeProbability((drift * time - distance) / spread);
-        double mirrored = 2 * drift * distance / variance + logUpperTail((distance + drift * time) / spread);
+        double mirrored =
+                2 * drift * distance / variance + NormalTail.logShareAbove((distance + drift * time) / spread);
         return Math.min(1, beyond + FastMath.exp(mirrored));
     }
 
@@ -68,7 +68,7 @@ public record FirstPassage(double distance, double drift, double variance) {
         if (variance <= 0) {
             return mean();
         }
-        if (share >= everShare() || drift == 0 && share >= 1) {
+        if (share >= everShare()) {
             return Double.POSITIVE_INFINITY;
         }
         double low = distance * distance / variance;
@@ -79,21 +79,11 @@ public record FirstPassage(double distance, double drift, double variance) {
         while (cdf(high) < share) {
             high *= 2;
         }
-        return low == high ? low : solve(share, low, high);
+        return low == high || Double.isInfinite(high) ? high : solve(share, low, high);
     }
 
     private double solve(double share, double low, double high) {
         return new BracketingNthOrderBrentSolver(1e-13, 1e-13 * high, 1e-15, 5)
                 .solve(500, time -> cdf(time) - share, low, high);
-    }
-
-    /** ln(1 - Φ(z)), by its asymptotic series (Abramowitz and Stegun 26.2.12) where Φ would round to 1. */
-    private static double logUpperTail(double z) {
-        if (z < FAR) {
-            return FastMath.log(STANDARD.cumulativeProbability(-z));
-        }
-        double inverse = 1 / (z * z);
-        double series = 1 - inverse * (1 - 3 * inverse * (1 - 5 * inverse));
-        return -z * z / 2 - FastMath.log(z * Math.sqrt(2 * FastMath.PI)) + FastMath.log(series);
     }
 }

@@ -41,9 +41,8 @@ public enum LifeLaw {
         @Override
         DerivativeStructure logSurvival(DerivativeStructure z) {
             double at = z.getValue();
-            double survival = STANDARD.cumulativeProbability(-at);
-            double hazard = survival > 0 ? STANDARD.density(at) / survival : at;
-            double log = survival > 0 ? FastMath.log(survival) : -at * at / 2;
+            double hazard = NormalTail.hazard(at);
+            double log = NormalTail.logShareAbove(at);
             return z.compose(log, -hazard, -hazard * (hazard - at));
         }
 

@@ -24,11 +24,6 @@ final class LifeLikelihood {
         this.width = design.length == 0 ? 0 : design[0].length;
     }
 
-    /** How many parameters there are: the coefficients, then ln σ. */
-    int parameters() {
-        return width + 1;
-    }
-
     Point at(double[] parameters) {
         Point sum = new Point(0, new double[width + 1], new double[width + 1][width + 1]);
         double value = 0;

@@ -1,6 +1,5 @@
 package org.ohmstead.statistics;
 
-import java.util.Arrays;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.univariate.BrentOptimizer;
@@ -91,6 +90,7 @@ public record LocalLevel(double levelVariance, double noiseVariance) {
         private double squares;
         private double logVariances;
         private int foreseen;
+        private boolean smoothed;
 
         private Track(int length) {
             levels = new double[length];
@@ -121,6 +121,9 @@ public record LocalLevel(double levelVariance, double noiseVariance) {
 
         /** The same run backward, so that each level knows all readings: Rauch, Tung and Striebel, AIAA J. 3 (1965). */
         public Track smooth() {
+            if (smoothed) {
+                return this;
+            }
             Track smooth = new Track(levels.length);
             int last = levels.length - 1;
             System.arraycopy(levels, 0, smooth.levels, 0, levels.length);
@@ -130,7 +133,7 @@ public record LocalLevel(double levelVariance, double noiseVariance) {
                 smooth.levels[i] += gain * (smooth.levels[i + 1] - levels[i]);
                 smooth.variances[i] += gain * gain * (smooth.variances[i + 1] - ahead[i + 1]);
             }
-            Arrays.setAll(smooth.ahead, i -> ahead[i]);
+            smooth.smoothed = true;
             smooth.squares = squares;
             smooth.logVariances = logVariances;
             smooth.foreseen = foreseen;

@@ -125,6 +125,8 @@ class KalmanTest {
         assertThat(new LocalLevel(1469.1, 15099 * 0.8).filter(YEARS, FLOW).logLikelihood())
                 .isLessThan(profile);
         assertThat(filtered.smooth().logLikelihood()).isEqualTo(profile);
+        assertThat(filtered.smooth().smooth().levels())
+                .containsExactly(filtered.smooth().levels());
         assertThat(profile).isEqualTo(-632.54, within(0.01));
     }
 
@@ -191,6 +193,9 @@ class KalmanTest {
         double[] h = {1, 2};
         assertThat(Kalman.expected(new double[] {3, 4}, h)).isEqualTo(11);
         assertThat(Kalman.seenVariance(new double[] {1, 0.5, 0.5, 2}, h)).isEqualTo(1 + 2 + 8);
+        double[] three = {1, 0.1, 0.2, 0.1, 2, 0.3, 0.2, 0.3, 4};
+        assertThat(Kalman.seenVariance(three, new double[] {2, 3, 5}))
+                .isEqualTo(4 + 18 + 100 + 2 * (0.6 + 2 + 4.5), within(1e-12));
     }
 
     /** φ(1)/2 at variance 4, from tables: 0.2419707 / 2. */

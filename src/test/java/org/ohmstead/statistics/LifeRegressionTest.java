@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.hipparchus.analysis.differentiation.DSFactory;
+import org.hipparchus.analysis.differentiation.DerivativeStructure;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -185,6 +187,17 @@ class LifeRegressionTest {
             assertThat(fit.determined()).isFalse();
             assertThat(fit.logLikelihood()).isNaN();
         });
+    }
+
+    /** ln(1 - Φ(40)) = -804.608442 and the hazard 40.0249688, by Mills' continued fraction. */
+    @Test
+    void aLognormalSurvivorFarOutStillCounts() {
+        DerivativeStructure far = LifeLaw.LOGNORMAL.logSurvival(new DSFactory(1, 2).variable(0, 40));
+        double mills = 1 / (40 + 1 / (40 + 2 / (40 + 3 / (40 + 4 / 40.0))));
+        double density = -800 - Math.log(2 * Math.PI) / 2;
+        assertThat(far.getValue()).isEqualTo(density + Math.log(mills), within(1e-9));
+        assertThat(far.getPartialDerivative(1)).isEqualTo(-1 / mills, within(1e-6));
+        assertThat(far.getPartialDerivative(2)).isEqualTo(-(1 / mills - 40) / mills, within(1e-5));
     }
 
     @Test

@@ -234,6 +234,13 @@ class MixedModelTest {
         MixedFit oneEachDay = MixedModel.levels(new double[] {1, 2, 4}, new int[3], new int[] {0, 1, 2})
                 .fit(REML);
         MixedFit nothing = MixedModel.levels(new double[0], new int[0], NONE).fit(REML);
+        MixedFit twoEach = MixedModel.lines(
+                        new double[] {0, 1, 0, 1, 0, 1},
+                        new double[] {1, 3, 2, 2, 4, 9},
+                        new int[] {0, 0, 1, 1, 2, 2},
+                        NONE)
+                .fit(ML);
+        assertThat(twoEach.determined()).isFalse();
         assertThat(oneEach.determined()).isFalse();
         assertThat(oneTime.determined()).isFalse();
         assertThat(oneTime.coefficients()).containsExactly(NAN, NAN);

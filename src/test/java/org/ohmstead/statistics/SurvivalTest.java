@@ -115,6 +115,9 @@ class SurvivalTest {
         assertThat(Study.aml().curve("Maintained").quantile(0.5)).isEqualTo(31);
         assertThat(Study.aml().curve("Nonmaintained").quantile(0.5)).isEqualTo(23);
         assertThat(Study.aml().curve("Maintained").quantile(0.9)).isNaN();
+        assertThat(KaplanMeier.of(new double[] {1, 2, 3, 4}, new boolean[] {true, true, true, true})
+                        .quantile(0.5))
+                .isEqualTo(2);
     }
 
     @Test

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -109,6 +111,43 @@ class TrendTest {
         double pairs = 4.0 * 2 / (2 * 4 * 3);
         assertThat(test.variance()).isEqualTo(free + pairs, within(1e-12));
         assertThat(test.tau()).isEqualTo(3 / Math.sqrt(4 * 5), within(1e-12));
+    }
+
+    /**
+     * Threefold ties in both variables: Kendall's variance must be that of S over all 720 orders of y, counted out here.
+     */
+    @Test
+    void theVarianceIsThatOfAllOrders() {
+        double[] x = {1, 1, 1, 2, 2, 3};
+        double[] y = {5, 5, 5, 5, 7, 7};
+        List<Double> squares = new ArrayList<>();
+        addSquaredScores(x, y, 0, squares);
+        double counted = squares.stream().mapToDouble(s -> s).average().orElseThrow();
+        assertThat(squares).hasSize(720);
+        assertThat(MannKendall.of(x, y).variance()).isEqualTo(counted, within(1e-9));
+    }
+
+    private static void addSquaredScores(double[] x, double[] y, int from, List<Double> squares) {
+        if (from == y.length) {
+            squares.add(Math.pow(MannKendall.of(x, y).score(), 2));
+        }
+        for (int i = from; i < y.length; i++) {
+            double[] swapped = y.clone();
+            swapped[from] = y[i];
+            swapped[i] = y[from];
+            addSquaredScores(x, swapped, from + 1, squares);
+        }
+    }
+
+    @Test
+    void anIntervalHoldsItsEnds() {
+        Interval interval = new Interval(1, 3);
+        assertThat(interval.contains(1)).isTrue();
+        assertThat(interval.contains(3)).isTrue();
+        assertThat(interval.contains(0.99)).isFalse();
+        assertThat(interval.contains(3.01)).isFalse();
+        assertThat(interval.contains(NAN)).isFalse();
+        assertThat(interval.width()).isEqualTo(2);
     }
 
     @Test
