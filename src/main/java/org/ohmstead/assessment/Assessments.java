@@ -6,12 +6,18 @@ import static org.ohmstead.access.Permission.SETTLE_SURVEYS;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
+import org.ohmstead.assessment.model.JarJudgement;
 import org.ohmstead.assessment.model.Judge;
 import org.ohmstead.assessment.model.Limits;
+import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.assessment.model.StringJudgement;
+import org.ohmstead.assessment.model.UnitForecast;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.StringBlueprint;
 import org.ohmstead.kernel.NotFound;
@@ -137,6 +143,18 @@ public class Assessments {
 
     static StringAssessed announcement(StringJudgement judgement) {
         LocalDate surveyedOn = judgement.surveyId() == null ? null : judgement.asOf();
-        return new StringAssessed(judgement.stringId(), surveyedOn, judgement.recheckBy());
+        return new StringAssessed(judgement.stringId(), surveyedOn, judgement.recheckBy(), riskOn(judgement));
+    }
+
+    /** The earliest day by which a jar or link crosses its limit with a chance of one in ten. */
+    private static @Nullable LocalDate riskOn(StringJudgement judgement) {
+        return Stream.concat(
+                        judgement.jars().stream().map(JarJudgement::forecast),
+                        judgement.links().stream().map(LinkJudgement::forecast))
+                .filter(Objects::nonNull)
+                .map(UnitForecast::early)
+                .filter(Objects::nonNull)
+                .min(LocalDate::compareTo)
+                .orElse(null);
     }
 }

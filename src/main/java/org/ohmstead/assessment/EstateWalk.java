@@ -124,7 +124,9 @@ class EstateWalk {
 
         private void store(List<Judged> news) {
             writer.store(news);
-            news.forEach(one -> events.publishEvent(Assessments.announcement(one.judgement())));
+            events.publishEvent(new StringsAssessed(news.stream()
+                    .map(one -> Assessments.announcement(one.judgement()))
+                    .toList()));
             judged += news.size();
         }
     }

@@ -8,8 +8,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param surveyedOn day of its last survey, null without any
  * @param recheckBy by when someone must read again, null when nobody need
+ * @param riskOn by when the forecast wants someone there, null when it gives no date
  */
 public record StringAssessed(
         long stringId,
         @Nullable LocalDate surveyedOn,
-        @Nullable LocalDate recheckBy) {}
+        @Nullable LocalDate recheckBy,
+        @Nullable LocalDate riskOn) {}

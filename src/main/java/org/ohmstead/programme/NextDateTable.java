@@ -3,10 +3,13 @@ package org.ohmstead.programme;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.access.Reach;
 import org.ohmstead.programme.rules.NextDate;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -14,30 +17,57 @@ import org.springframework.stereotype.Component;
 @Component
 class NextDateTable {
 
+    private static final String PUT = """
+            insert into next_date (string_id, due_on, governs, reason, interval_due_on, surveyed_on, recheck_by, risk_on,
+                                   duty_due_on)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?)
+            on conflict (string_id) do update
+            set due_on = excluded.due_on, governs = excluded.governs, reason = excluded.reason,
+                interval_due_on = excluded.interval_due_on, surveyed_on = excluded.surveyed_on,
+                recheck_by = excluded.recheck_by, risk_on = excluded.risk_on, duty_due_on = excluded.duty_due_on
+            where (next_date.due_on, next_date.governs, next_date.reason, next_date.surveyed_on, next_date.recheck_by,
+                   next_date.risk_on, next_date.duty_due_on, next_date.interval_due_on)
+               is distinct from (excluded.due_on, excluded.governs, excluded.reason, excluded.surveyed_on,
+                   excluded.recheck_by, excluded.risk_on, excluded.duty_due_on, excluded.interval_due_on)""";
+
     private final JdbcClient jdbc;
+    private final JdbcTemplate batches;
 
-    NextDateTable(JdbcClient jdbc) {
+    NextDateTable(JdbcClient jdbc, JdbcTemplate batches) {
         this.jdbc = jdbc;
+        this.batches = batches;
     }
 
-    void put(long stringId, NextDate next) {
-        jdbc.sql("""
-                        insert into next_date (string_id, due_on, governs, reason, interval_due_on, recheck_by)
-                        values (:string, :dueOn, :governs, :reason, :interval, :recheck)
-                        on conflict (string_id) do update
-                        set due_on = excluded.due_on, governs = excluded.governs, reason = excluded.reason,
-                            interval_due_on = excluded.interval_due_on, recheck_by = excluded.recheck_by""")
-                .param("string", stringId)
-                .param("dueOn", next.dueOn())
-                .param("governs", next.governs().name())
-                .param("reason", next.reason())
-                .param("interval", next.intervalDueOn())
-                .param("recheck", next.recheckBy(), java.sql.Types.DATE)
-                .update();
+    /** In the order of the strings, so that two writers never wait for each other in a circle. */
+    void put(Map<InService, NextDate> dates) {
+        batches.batchUpdate(
+                PUT,
+                dates.entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey(java.util.Comparator.comparingLong(InService::stringId)))
+                        .map(date -> row(date.getKey(), date.getValue()))
+                        .toList());
     }
 
-    void remove(long stringId) {
-        jdbc.sql("delete from next_date where string_id = ?").param(stringId).update();
+    private static Object[] row(InService string, NextDate next) {
+        return new Object[] {
+            string.stringId(),
+            next.dueOn(),
+            next.governs().name(),
+            next.reason(),
+            next.intervalDueOn(),
+            string.surveyedOn(),
+            next.recheckBy(),
+            next.riskOn(),
+            next.dutyDueOn()
+        };
+    }
+
+    void remove(Collection<Long> stringIds) {
+        if (!stringIds.isEmpty()) {
+            jdbc.sql("delete from next_date where string_id = any (?)")
+                    .param(stringIds.toArray(Long[]::new))
+                    .update();
+        }
     }
 
     Optional<NextDateView> find(long stringId) {
@@ -66,6 +96,8 @@ class NextDateTable {
                 NextDate.Governs.valueOf(row.getString("governs")),
                 row.getString("reason"),
                 row.getObject("interval_due_on", LocalDate.class),
-                row.getObject("recheck_by", LocalDate.class));
+                row.getObject("recheck_by", LocalDate.class),
+                row.getObject("duty_due_on", LocalDate.class),
+                row.getObject("risk_on", LocalDate.class));
     }
 }

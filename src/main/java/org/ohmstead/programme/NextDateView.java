@@ -11,4 +11,6 @@ public record NextDateView(
         Governs governs,
         String reason,
         LocalDate intervalDueOn,
-        @Nullable LocalDate recheckBy) {}
+        @Nullable LocalDate recheckBy,
+        @Nullable LocalDate dutyDueOn,
+        @Nullable LocalDate riskOn) {}

@@ -2,66 +2,98 @@ package org.ohmstead.programme;
 
 import static org.ohmstead.access.Permission.SEE_ESTATE;
 
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
-import org.ohmstead.assessment.StringAssessed;
 import org.ohmstead.fleet.FleetRegister;
-import org.ohmstead.fleet.StringView;
 import org.ohmstead.kernel.NotFound;
-import org.ohmstead.programme.rules.NextDates;
-import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** When each string is to be visited next: recomputed whenever it is assessed, in the same transaction. */
+/** What the rules ask of each string, how that stands on any day, and when each string is to be visited next. */
 @Service
+@Transactional(readOnly = true)
 public class Programme {
 
-    private final FleetRegister register;
-    private final NextDateTable table;
-    private final Access access;
+    /** Strings held in memory at a time. */
+    private static final int CHUNK = 200;
 
-    Programme(FleetRegister register, NextDateTable table, Access access) {
+    private final FleetRegister register;
+    private final NextDateTable dates;
+    private final InServiceTable strings;
+    private final DutyBook book;
+    private final Access access;
+    private final Clock clock;
+
+    Programme(
+            FleetRegister register,
+            NextDateTable dates,
+            InServiceTable strings,
+            DutyBook book,
+            Access access,
+            Clock clock) {
         this.register = register;
-        this.table = table;
+        this.dates = dates;
+        this.strings = strings;
+        this.book = book;
         this.access = access;
+        this.clock = clock;
     }
 
     /** @throws NotFound when there is no such string within reach, or it has no next date (retired, never assessed) */
-    @Transactional(readOnly = true)
     public NextDateView nextDate(long stringId) {
         return findNextDate(stringId).orElseThrow(() -> NotFound.of("next date of string", stringId));
     }
 
     /** @throws NotFound when there is no such string within reach */
-    @Transactional(readOnly = true)
     public Optional<NextDateView> findNextDate(long stringId) {
         access.require(SEE_ESTATE);
         register.string(stringId);
-        return table.find(stringId);
+        return dates.find(stringId);
     }
 
     /** Of all strings in reach, the earliest first. */
-    @Transactional(readOnly = true)
     public List<NextDateView> nextDates() {
         access.require(SEE_ESTATE);
-        return table.inReach(access.reach());
+        return dates.inReach(access.reach());
     }
 
-    @EventListener
-    void on(StringAssessed assessed) {
-        StringView string = register.string(assessed.stringId());
-        if (string.retiredOn() != null) {
-            table.remove(string.id());
-            return;
+    /**
+     * @param asOf in the site's calendar; null for its today
+     * @throws NotFound when there is no such string within reach
+     */
+    public StringDuties duties(long stringId, @Nullable LocalDate asOf) {
+        access.require(SEE_ESTATE);
+        register.string(stringId);
+        return book.of(strings.of(List.of(stringId)), string -> day(string, asOf))
+                .get(0);
+    }
+
+    /** Of every string in reach that is under a pack on that day; null for each site's today. */
+    public List<StringDuties> dutiesOfEstate(@Nullable LocalDate asOf) {
+        List<StringDuties> all = new ArrayList<>();
+        eachOfEstate(asOf, all::add);
+        return all;
+    }
+
+    /** The same one by one, however large the estate; the consumer runs inside the transaction. */
+    public void eachOfEstate(@Nullable LocalDate asOf, Consumer<StringDuties> consumer) {
+        access.require(SEE_ESTATE);
+        List<InService> all = strings.inReach(access.reach());
+        for (int from = 0; from < all.size(); from += CHUNK) {
+            List<InService> chunk = all.subList(from, Math.min(all.size(), from + CHUNK));
+            book.of(chunk, string -> day(string, asOf)).stream()
+                    .filter(duties -> duties.pack() != null)
+                    .forEach(consumer);
         }
-        table.put(
-                string.id(),
-                NextDates.next(
-                        string.inServiceOn(),
-                        assessed.surveyedOn(),
-                        string.entry().surveyIntervalMonths(),
-                        assessed.recheckBy()));
+    }
+
+    private LocalDate day(InService string, @Nullable LocalDate asOf) {
+        return asOf == null ? LocalDate.ofInstant(clock.instant(), string.timeZone()) : asOf;
     }
 }

@@ -1,4 +1,4 @@
-/** When a string is to be visited next, and why. */
+/** What the rules ask of each string, what was done, and when it is to be visited next. */
 @ApplicationModule(
         allowedDependencies = {
             "kernel",

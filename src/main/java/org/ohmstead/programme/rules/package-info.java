@@ -1,4 +1,4 @@
-/** Calendar rules for next dates, as pure functions. */
+/** Rule packs, what they ask of a string and when, and next dates, as pure functions. */
 @NamedInterface("rules")
 @NullMarked
 package org.ohmstead.programme.rules;
