@@ -9,8 +9,9 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 /**
- * Judges a string when something of it changes, in the same transaction. A survey is answered with its assessment, so it
- * is judged at once; changes of the register are announced once a string and transaction, before the commit. A history loaded in bulk is judged by the next walk, which is asked for.
+ * Judges a string when something of it changes, in the same transaction: a survey is answered with its assessment, and the
+ * register announces a string once, just before it commits. A history loaded in bulk is judged by the next walk, which is
+ * asked for.
  */
 @Component
 class OnArrival {

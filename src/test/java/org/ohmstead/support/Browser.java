@@ -38,12 +38,18 @@ public final class Browser implements AutoCloseable {
                         .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage")));
     }
 
-    /** Skips the calling test, and says so on the console, when there is no Chromium. */
+    /**
+     * Skips the calling test, and says so on the console, when there is no Chromium; fails it instead where the system
+     * property {@code ohmstead.browser.required} is true.
+     */
     public static Browser open() {
         Optional<Path> executable = executable();
         if (executable.isEmpty()) {
             System.err.println(
                     "SKIPPED: no Chromium on this machine; install one or set CHROMIUM to run browser tests");
+        }
+        if (executable.isEmpty() && Boolean.getBoolean("ohmstead.browser.required")) {
+            throw new IllegalStateException("no Chromium on this machine, but browser tests are required");
         }
         Assumptions.assumeTrue(executable.isPresent(), "no Chromium on this machine");
         return new Browser(executable.get());
