@@ -3,6 +3,7 @@ package org.ohmstead.demo;
 import java.time.Clock;
 import java.time.LocalDate;
 import org.ohmstead.access.Access;
+import org.ohmstead.assessment.Assessments;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
@@ -18,11 +19,15 @@ class DemoLoading implements ApplicationRunner {
     private static final Logger LOG = LoggerFactory.getLogger(DemoLoading.class);
 
     private final HistoryLoading history;
+    private final UploadLoading uploads;
+    private final Assessments assessments;
     private final Access access;
     private final Clock clock;
 
-    DemoLoading(HistoryLoading history, Access access, Clock clock) {
+    DemoLoading(HistoryLoading history, UploadLoading uploads, Assessments assessments, Access access, Clock clock) {
         this.history = history;
+        this.uploads = uploads;
+        this.assessments = assessments;
         this.access = access;
         this.clock = clock;
     }
@@ -36,8 +41,10 @@ class DemoLoading implements ApplicationRunner {
         DemoEstate estate = DemoEstate.on(LocalDate.now(clock.withZone(Places.ZONE)));
         if (history.load(estate)) {
             LOG.info(
-                    "Demo estate: {} strings with eight years of surveys",
+                    "Demo estate: {} strings with eight years of surveys are there; judging them",
                     estate.strings().size());
+            assessments.reassessEstate();
         }
+        uploads.handIn(estate);
     }
 }

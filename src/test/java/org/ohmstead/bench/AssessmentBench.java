@@ -2,6 +2,7 @@ package org.ohmstead.bench;
 
 import java.util.Arrays;
 import javax.sql.DataSource;
+import org.ohmstead.assessment.Assessments;
 import org.ohmstead.ledger.StringSurveys;
 import org.ohmstead.ledger.SurveyLedger;
 import org.ohmstead.ledger.SurveyRecord;
@@ -12,10 +13,12 @@ final class AssessmentBench {
 
     private static final int RUNS = 3;
 
+    private final Assessments assessments;
     private final SurveyLedger ledger;
     private final DataSource dataSource;
 
     AssessmentBench(ApplicationContext service) {
+        this.assessments = service.getBean(Assessments.class);
         this.ledger = service.getBean(SurveyLedger.class);
         this.dataSource = service.getBean(DataSource.class);
     }
@@ -27,6 +30,10 @@ final class AssessmentBench {
                 () -> new RawCopy(dataSource)
                         .take("select string_id, taken_at, ohmic, volts, celsius, gravity, link_microohms from survey"
                                 + " order by string_id, taken_at, id"));
+        double judging = Stopwatch.seconds(assessments::reassessEstate);
+        results.times("whole estate assessed and stored", "reading every reading", judging, reading, "≤ 3 ×");
+        double again = Stopwatch.median(RUNS, assessments::reassessEstate);
+        results.times("whole estate once more (no news)", "reading every reading", again, reading, "≤ 3 ×");
         results.times("every reading through the ledger's stream", "raw COPY out of the same rows", reading, raw, "");
     }
 

@@ -3,8 +3,16 @@ package org.ohmstead.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.ohmstead.access.Access;
+import org.ohmstead.assessment.Assessments;
+import org.ohmstead.assessment.StringStanding;
+import org.ohmstead.intake.Intake;
+import org.ohmstead.intake.UploadState;
+import org.ohmstead.intake.UploadView;
+import org.ohmstead.kernel.Urgency;
 import org.ohmstead.ledger.StringSurveys;
 import org.ohmstead.ledger.SurveyLedger;
 import org.ohmstead.support.ServiceTest;
@@ -22,6 +30,12 @@ class DemoLoadingTest {
 
     @Autowired
     private SurveyLedger ledger;
+
+    @Autowired
+    private Intake intake;
+
+    @Autowired
+    private Assessments assessments;
 
     @Autowired
     private Access access;
@@ -53,6 +67,38 @@ class DemoLoadingTest {
                         .query(String.class)
                         .list())
                 .containsExactly("administrator", "crew", "engineer", "manager");
+    }
+
+    @Test
+    void threeOfThisWeeksSheetsAreHeldForTheReasonsOfTheStory() {
+        List<UploadView> held = access.asSystem("demo test", () -> intake.recent(UploadState.HELD, 20));
+        assertThat(held)
+                .extracting(UploadView::fileName)
+                .containsExactlyInAnyOrder(
+                        "survey-skipped-jar.csv", "survey-no-closing-reading.csv", "survey-wrong-string.csv");
+        assertThat(codes("survey-skipped-jar.csv")).contains("POSITION_MISSING");
+        assertThat(codes("survey-no-closing-reading.csv")).contains("LAST_JAR_MISSING");
+        List<UploadView> accepted = access.asSystem("demo test", () -> intake.recent(UploadState.ACCEPTED, 20));
+        assertThat(accepted)
+                .extracting(UploadView::fileName)
+                .containsExactlyInAnyOrder(
+                        "survey-nickel-cadmium.csv", "survey-loose-link.csv", "survey-current-past-clamp.csv");
+        assertThat(codes("survey-current-past-clamp.csv")).contains("CURRENT_PAST_CLAMP");
+    }
+
+    @Test
+    void mostOfTheEstateIsWellAndEveryUrgencyOccurs() {
+        Map<Urgency, Long> strings = access.asSystem("demo test", assessments::standings).stream()
+                .collect(Collectors.groupingBy(StringStanding::urgency, Collectors.counting()));
+        assertThat(strings).containsOnlyKeys(Urgency.values());
+        assertThat(strings.get(Urgency.CLEAR)).isGreaterThan(counts().get(1) / 2);
+    }
+
+    private List<String> codes(String fileName) {
+        return jdbc.sql("select r.code from upload_remark r join upload u on u.id = r.upload_id where u.file_name = ?")
+                .param(fileName)
+                .query(String.class)
+                .list();
     }
 
     private List<Long> counts() {
