@@ -27,8 +27,6 @@ class HistoryLoading {
     /** @return false when it was loaded before */
     @Transactional
     boolean load(DemoEstate estate) {
-                + org.springframework.transaction.support.TransactionSynchronizationManager
-                        .getCurrentTransactionName());
         if (register.isDone()) {
             return false;
         }

@@ -30,7 +30,7 @@ public enum Limit {
     LINK_KIND_SIZE(3, "links", Provenance.OURS, "fewer have no average worth the name"),
     LINK_INSTALL_MONTHS(
             12, "months after the start", Provenance.OURS, "a first reading later than that is no installation record"),
-    CABLE_NOISE(0.05, "of the gross reading", Provenance.MEMORY, "careful repeat readings agree within 1 to 3 %"),
+    CABLE_NOISE(0.10, "of the gross reading", Provenance.OURS, "two readings that each repeat within 3 %, twice over"),
     DROP_BETWEEN_JARS(30, "mV at the design current", Provenance.READ, "makers' manual RS-1476"),
     DROP_BETWEEN_TIERS(100, "mV at the design current", Provenance.READ, "makers' manual RS-1476"),
     FLOAT_LOW(2.13, "V per cell, vented 1.215", Provenance.MEMORY, "practice for vented cells of 1.215 gravity"),

@@ -70,11 +70,12 @@ class OverviewBrowserTest {
         Page page = signedIn(width, dark);
         check(page);
         page.click("a.site >> nth=0");
+        page.waitForURL("**/sites/*");
         check(page);
         page.navigate("http://localhost:" + port + "/strings/" + string.id());
         check(page);
         page.click((width > 768 ? ".rack-wide" : ".rack-narrow") + " a.jar >> nth=16");
-        assertThat(page.url()).endsWith("/jars/17");
+        page.waitForURL("**/jars/17");
         check(page);
         page.navigate("http://localhost:" + port + "/strings/" + string.id() + "/links/9");
         check(page);
@@ -83,7 +84,11 @@ class OverviewBrowserTest {
         assertThat(browser.complaints()).isEmpty();
     }
 
+    /** A click returns before its page has come: the heading is there when it has. */
     private static void check(Page page) {
+        page.waitForLoadState();
+        page.waitForSelector("main h1");
+        page.evaluate("document.fonts.ready");
         assertThat(Browser.overflow(page)).as("overflow of " + page.url()).isZero();
         assertThat(Browser.violations(page)).as(page.url()).isEmpty();
     }
