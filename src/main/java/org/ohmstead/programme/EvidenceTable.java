@@ -18,36 +18,20 @@ import org.springframework.stereotype.Component;
 @Component
 class EvidenceTable {
 
-    /**
-     * How many units each survey covered. A link is read when all its straps are; the links are only looked at one by
-     * one where some reading is missing.
-     */
+    /** How many units each survey covered; of the links, which elements are missing. */
     private static final String SURVEYS = """
-            with built as (
-              select l.string_id, sum(l.straps) as straps, max(l.ordinal) as last
-              from link l where l.string_id = any (:ids) group by l.string_id)
             select s.string_id, s.id, s.taken_on, cardinality(s.ohmic) as units,
                    cardinality(array_remove(s.ohmic, null)) as ohmic,
                    cardinality(array_remove(s.volts, null)) as volts,
                    cardinality(array_remove(s.celsius, null)) as celsius,
                    cardinality(array_remove(s.gravity, null)) as gravity,
                    s.string_volts is not null as string_volts, s.float_amps is not null as float_amps,
-                   case when s.link_microohms is null then 0
-                        when cardinality(array_remove(s.link_microohms, null)) >= b.straps then 2
-                        else (select count(*) from link l where l.string_id = s.string_id and l.ordinal in (0, b.last)
-                              and (select count(r) from unnest(s.link_microohms[l.ordinal * s.straps_per_link + 1
-                                   : (l.ordinal + 1) * s.straps_per_link]) r) >= l.straps)
-                   end as terminals,
-                   case when s.link_microohms is null then 0
-                        when cardinality(array_remove(s.link_microohms, null)) >= b.straps then b.last - 1
-                        else (select count(*) from link l
-                              where l.string_id = s.string_id and l.ordinal > 0 and l.ordinal < b.last
-                              and (select count(r) from unnest(s.link_microohms[l.ordinal * s.straps_per_link + 1
-                                   : (l.ordinal + 1) * s.straps_per_link]) r) >= l.straps)
-                   end as intercell
-            from standing_survey s left join built b on b.string_id = s.string_id
-            where s.string_id = any (:ids)""";
+                   s.straps_per_link, s.link_microohms is not null as with_links,
+                   array_positions(s.link_microohms, null) as missing_straps
+            from standing_survey s where s.string_id = any (:ids)""";
 
+    private static final String LINKS =
+            "select string_id, ordinal, straps from link where string_id = any (:ids) and straps > 1";
     private static final String VISITS = """
             select v.string_id, v.id, v.visited_on, i.item
             from standing_visit v join visit_item i on i.visit_id = v.id where v.string_id = any (:ids)""";
@@ -60,7 +44,7 @@ class EvidenceTable {
         this.jdbc = jdbc;
     }
 
-    /** In three queries, however many strings. */
+    /** In four queries, however many strings. */
     Map<Long, List<Evidence>> of(Collection<Long> stringIds) {
         Map<Long, List<Evidence>> found = new HashMap<>();
         if (stringIds.isEmpty()) {
@@ -68,8 +52,9 @@ class EvidenceTable {
         }
         stringIds.forEach(id -> found.put(id, new ArrayList<>()));
         Long[] ids = stringIds.toArray(Long[]::new);
+        Map<Long, Map<Integer, Integer>> straps = straps(ids);
         jdbc.sql(SURVEYS).param("ids", ids).query(row -> {
-            readSurvey(row, into(found, row));
+            readSurvey(row, into(found, row), straps.getOrDefault(row.getLong("string_id"), Map.of()));
         });
         jdbc.sql(VISITS).param("ids", ids).query(row -> {
             EvidenceKind kind = EvidenceKind.valueOf(row.getString("item"));
@@ -81,14 +66,29 @@ class EvidenceTable {
         return found;
     }
 
-    private static void readSurvey(ResultSet row, List<Evidence> into) throws SQLException {
+    /** By string and ordinal, of the links with several. */
+    private Map<Long, Map<Integer, Integer>> straps(Long[] ids) {
+        Map<Long, Map<Integer, Integer>> straps = new HashMap<>();
+        jdbc.sql(LINKS).param("ids", ids).query(row -> {
+            straps.computeIfAbsent(row.getLong("string_id"), id -> new HashMap<>())
+                    .put(row.getInt("ordinal"), row.getInt("straps"));
+        });
+        return straps;
+    }
+
+    private static void readSurvey(ResultSet row, List<Evidence> into, Map<Integer, Integer> straps)
+            throws SQLException {
         int units = row.getInt("units");
         add(row, into, EvidenceKind.READ_OHMIC, row.getInt("ohmic"), units);
         add(row, into, EvidenceKind.READ_VOLTS, row.getInt("volts"), units);
         add(row, into, EvidenceKind.READ_CELSIUS, row.getInt("celsius"), units);
         add(row, into, EvidenceKind.READ_GRAVITY, row.getInt("gravity"), units);
-        add(row, into, EvidenceKind.READ_TERMINAL_LINKS, row.getInt("terminals"), 2);
-        add(row, into, EvidenceKind.READ_INTERCELL_LINKS, row.getInt("intercell"), units - 1);
+        if (row.getBoolean("with_links")) {
+            Integer[] missing = (Integer[]) row.getArray("missing_straps").getArray();
+            LinksRead links = LinksRead.of(units, row.getInt("straps_per_link"), missing, straps);
+            add(row, into, EvidenceKind.READ_TERMINAL_LINKS, links.terminals(), 2);
+            add(row, into, EvidenceKind.READ_INTERCELL_LINKS, links.intercell(), units - 1);
+        }
         add(row, into, EvidenceKind.READ_STRING_VOLTS, row.getBoolean("string_volts") ? 1 : 0, 1);
         add(row, into, EvidenceKind.READ_FLOAT_AMPS, row.getBoolean("float_amps") ? 1 : 0, 1);
     }
