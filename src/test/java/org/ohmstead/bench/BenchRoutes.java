@@ -29,8 +29,9 @@ class BenchRoutes {
     private static final String RAW_FILE =
             "insert into raw_file (sha256, byte_count, content, stored_at) values (sha256(?), ?, ?, now())";
     private static final String UPLOAD =
-            "insert into upload (id, sha256, file_name, received_at, received_by, state, stage)"
-                    + " values (?, sha256(?), 'bench', now(), 'bench', 'ACCEPTED', 'CHECKED')";
+            "insert into upload (id, sha256, file_name, received_at, received_by, state, stage,"
+                    + " string_id, survey_id)"
+                    + " values (?, sha256(?), 'bench', now(), 'bench', 'ACCEPTED', 'CHECKED', ?, nextval('survey_id'))";
     private static final String SURVEY = "insert into survey (string_id, taken_at, taken_on, recorded_at, recorded_by,"
             + " ohmic_kind, ohmic, volts, celsius, link_microohms) values (?, ?, ?, now(), 'bench', ?, ?, ?, ?, ?)";
 
@@ -50,7 +51,7 @@ class BenchRoutes {
     private static void store(JdbcTemplate jdbc, UUID id, byte[] body) {
         NewSurvey survey = SURVEYS.remove(id.toString());
         jdbc.update(RAW_FILE, body, body.length, body);
-        jdbc.update(UPLOAD, id, body);
+        jdbc.update(UPLOAD, id, body, survey.facts().stringId());
         jdbc.update(SURVEY, row -> bind(row, survey));
     }
 

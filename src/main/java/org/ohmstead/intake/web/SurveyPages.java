@@ -1,5 +1,7 @@
 package org.ohmstead.intake.web;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -51,6 +53,7 @@ class SurveyPages {
         model.addAttribute(
                 "takenAt", survey.facts().takenAt().atZone(blueprint.site().timeZone()));
         model.addAttribute("upload", upload);
+        model.addAttribute("others", others(survey));
         model.addAttribute("maySettle", access.current().may(Permission.SETTLE_SURVEYS));
         return "intake/survey";
     }
@@ -75,6 +78,16 @@ class SurveyPages {
         return ledger.surveysOf(survey.facts().stringId()).stream()
                 .filter(other -> other.facts().takenAt().isBefore(survey.facts().takenAt()))
                 .reduce((first, second) -> second);
+    }
+
+    /** Latest first: a corrected survey was handed in late. */
+    private List<SurveyRecord> others(SurveyRecord survey) {
+        return ledger.surveysOf(survey.facts().stringId()).stream()
+                .filter(other -> other.id() != survey.id())
+                .sorted(Comparator.comparing(
+                                (SurveyRecord other) -> other.facts().takenAt())
+                        .reversed())
+                .toList();
     }
 
     /** Surveys that were loaded in bulk came with no upload. */

@@ -5,6 +5,7 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -21,6 +22,7 @@ import org.ohmstead.intake.IntakeEstate;
 import org.ohmstead.support.ServiceTest;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
+import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
 import org.springframework.test.web.servlet.MockMvc;
@@ -87,6 +89,35 @@ class IntakePagesTest {
         assertThat(page(survey, Role.ENGINEER)).contains("Voided: it no longer counts", "Restore this survey");
         submit(survey + "/restore", "it was right");
         assertThat(page(survey, Role.ENGINEER)).contains("Void this survey").doesNotContain("no longer counts</h2>");
+    }
+
+    @Test
+    void aCorrectedSurveyTakesThePlaceOfAWrongOneAndNothingIsLost() throws Exception {
+        String wrong = survey(handIn(IntakeEstate.sheetOf(string, "2024-03-01T10:00")));
+        String right = survey(handIn(IntakeEstate.sheetOf(string, "2024-03-02T10:00")));
+        String number = right.substring(right.lastIndexOf('/') + 1);
+
+        assertThat(page(wrong, Role.ENGINEER)).contains("<option value=\"" + number + "\"");
+        mvc.perform(post("/api" + wrong + "/supersede")
+                        .contentType(MediaType.APPLICATION_JSON)
+                        .content("{\"reason\": \"read again the day after\", \"by\": " + number + "}")
+                        .with(as(Role.ENGINEER))
+                        .with(csrf()))
+                .andExpect(status().isOk())
+                .andExpect(jsonPath("$.withdrawal.supersededBy").value(Integer.valueOf(number)))
+                .andExpect(jsonPath("$.ohmic[0]").isNumber())
+                .andExpect(jsonPath("$.gravity[0]").isEmpty());
+        assertThat(page(wrong, Role.CREW)).contains("Superseded: another survey took its place", "href=\"" + right);
+        mvc.perform(post("/api" + wrong + "/supersede")
+                        .contentType(MediaType.APPLICATION_JSON)
+                        .content("{\"reason\": \"again\", \"by\": " + number + "}")
+                        .with(as(Role.ENGINEER))
+                        .with(csrf()))
+                .andExpect(status().isConflict());
+    }
+
+    private String survey(String receipt) throws Exception {
+        return page(receipt, Role.ENGINEER).replaceAll("(?s).*href=\"(/surveys/\\d+)\".*", "$1");
     }
 
     @Test
