@@ -76,25 +76,33 @@ final class CommonState {
         return state.mean[RISE];
     }
 
-    /** Takes in the centre of a survey, whose own error besides the shared one has this variance. */
-    void observe(double centre, double centreVariance, double inflateBeyond) {
-        double innovation = centre - expected();
+    /**
+     * Takes in the centre of a survey.
+     *
+     * @param centreVariance of the centre alone
+     * @param shared what is known of the instrument's error
+     */
+    void observe(double centre, double centreVariance, SharedError shared, ForecastParameters parameters) {
+        double ofSurvey = shared.known() ? shared.variance() + surveyVariance * ownShare(parameters) : surveyVariance;
+        double innovation = centre - shared.mean() - expected();
         double own = expectedVariance() + centreVariance;
-        double noise = centreVariance + surveyVariance;
-        double allowed = square(inflateBeyond) * (own + surveyVariance);
-        if (square(innovation) > allowed) {
-            noise += square(innovation / inflateBeyond) - own - surveyVariance;
-        }
-        state.observeSum(RISE, LEVEL, centre, noise);
-        learn(Math.min(square(innovation), allowed), own);
+        double allowed = square(parameters.inflateBeyond()) * (own + ofSurvey);
+        double doubt = Math.max(0, square(innovation) - allowed) / square(parameters.inflateBeyond());
+        state.observeSum(RISE, LEVEL, centre - shared.mean(), centreVariance + ofSurvey + doubt);
+        learn(Math.min(square(innovation), allowed), own, ofSurvey);
+    }
+
+    /** How much of a survey's error is left when the instrument's is known. */
+    private double ownShare(ForecastParameters parameters) {
+        return Math.min(1, square(parameters.surveyOwnDeviation() / constants.surveyNoise()));
     }
 
     /** Slowly, and only as far as the innovation is the survey's own doing. */
-    private void learn(double squaredInnovation, double otherVariance) {
-        double share = surveyVariance / (surveyVariance + otherVariance);
-        double seen = surveyVariance + share * (squaredInnovation - otherVariance - surveyVariance);
+    private void learn(double squaredInnovation, double otherVariance, double ofSurvey) {
+        double share = ofSurvey / (ofSurvey + otherVariance);
+        double excess = share * (squaredInnovation - otherVariance - ofSurvey) / ofSurvey;
         double start = square(constants.surveyNoise());
-        double learned = surveyVariance + .08 * share * (seen - surveyVariance);
+        double learned = surveyVariance * (1 + .08 * share * excess);
         surveyVariance = Math.min(4 * start, Math.max(.1 * start, learned));
     }
 

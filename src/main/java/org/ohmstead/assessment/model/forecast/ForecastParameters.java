@@ -22,6 +22,9 @@ package org.ohmstead.assessment.model.forecast;
  * @param longestIntervalYears nor later
  * @param referenceLifeYears design life at which the common rate is as given
  * @param instrumentSpread spread of the offsets between instruments, logarithmic
+ * @param instrumentDayDeviation error that all strings share that an instrument reads on a day, logarithmic
+ * @param surveyOwnDeviation error of a survey besides that
+ * @param expectationsAlike how far the expectations for strings of one estate err together, as a correlation
  */
 public record ForecastParameters(
         int version,
@@ -41,7 +44,10 @@ public record ForecastParameters(
         double shortestIntervalYears,
         double longestIntervalYears,
         double referenceLifeYears,
-        double instrumentSpread) {
+        double instrumentSpread,
+        double instrumentDayDeviation,
+        double surveyOwnDeviation,
+        double expectationsAlike) {
 
     /** The set in force. */
     public static ForecastParameters standard() {
@@ -63,7 +69,10 @@ public record ForecastParameters(
                 1.0 / 12,
                 2,
                 12,
-                .01);
+                .01,
+                .022,
+                .012,
+                .5);
     }
 
     /** The same set with other constants for jars, such as a limit learned for their type. */
@@ -86,7 +95,10 @@ public record ForecastParameters(
                 shortestIntervalYears,
                 longestIntervalYears,
                 referenceLifeYears,
-                instrumentSpread);
+                instrumentSpread,
+                instrumentDayDeviation,
+                surveyOwnDeviation,
+                expectationsAlike);
     }
 
     /** Chance per 12 months and risk in a year are both over this horizon. */

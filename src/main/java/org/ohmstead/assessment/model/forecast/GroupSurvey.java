@@ -103,9 +103,7 @@ final class GroupSurvey {
     }
 
     private void takeCommon(SharedError instrument) {
-        double value = centre.value() - instrument.mean();
-        double variance = centre.variance() + instrument.variance();
-        group.common.observe(value, variance, parameters.inflateBeyond());
+        group.common.observe(centre.value(), centre.variance(), instrument, parameters);
         group.lastCentre = centre.value();
         group.lastCentreVariance = centre.variance();
         group.lastSurveyError = centre.value() - group.common.expected();

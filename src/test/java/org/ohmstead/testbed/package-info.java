@@ -1,0 +1,2 @@
+/** A test bed for the forecast: invented estates with documented truth, rivals, and a score. */
+package org.ohmstead.testbed;
