@@ -67,7 +67,7 @@ create table programme_own_interval (
   primary key (string_id, requirement, from_on)
 );
 
--- A duty excused for a while, with the reason. It moves no due day. Ended early by giving its last day anew.
+-- A duty excused for a while, with the reason. It moves no due day.
 create table duty_waiver (
   id          bigint generated always as identity primary key,
   string_id   bigint not null references battery_string,

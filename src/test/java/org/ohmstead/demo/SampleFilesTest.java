@@ -66,7 +66,7 @@ class SampleFilesTest {
         for (int site : List.of(4, 2, 3, 34)) {
             NewSurvey survey =
                     new Simulation(estate.string(site, "A"), SAMPLE_DAY).survey(1, SAMPLE_DAY, SAMPLE_DAY, 1);
-            SurveySheet sheet = read(SheetText.of(survey, "XXX-01", "A", SAMPLE_DAY.atTime(9, 30)));
+            SurveySheet sheet = read(SheetText.of(survey, "ANY-01", "A", SAMPLE_DAY.atTime(9, 30)));
             assertThat(sheet.findings()).isEmpty();
             assertThat(sheet.facts().clampedAmps()).isEqualTo(survey.facts().clampedAmps());
             assertThat(sheet.facts().instrument()).isEqualTo(survey.facts().instrument());
