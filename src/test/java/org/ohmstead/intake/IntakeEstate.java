@@ -1,12 +1,15 @@
 package org.ohmstead.intake;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Reach;
 import org.ohmstead.fleet.Entries;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.StringView;
+import org.ohmstead.fleet.csv.StringEntry;
 import org.springframework.stereotype.Component;
 
 /** Strings of six jars to hand in surveys for, each at a site of its own, and sheets that fit them. */
@@ -34,7 +37,7 @@ public class IntakeEstate {
     }
 
     public static Reach only(StringView string) {
-        return new Reach(false, java.util.Set.of(string.areaId()));
+        return new Reach(false, Set.of(string.areaId()));
     }
 
     /** A clean sheet: 0.41 mΩ and 2.23 V a jar, 24 µΩ a link. */
@@ -54,8 +57,8 @@ public class IntakeEstate {
         return sheet.toString().replace("\r\n", "\n");
     }
 
-    private static org.ohmstead.fleet.csv.StringEntry withOneStrap(String code) {
-        return new org.ohmstead.fleet.csv.StringEntry(
-                code, "A", code, java.util.List.of(6), 1, 2.23, 120.0, 120.0, 10.5, 1, Entries.COMMISSIONED, 12, null);
+    private static StringEntry withOneStrap(String code) {
+        return new StringEntry(
+                code, "A", code, List.of(6), 1, 2.23, 120.0, 120.0, 10.5, 1, Entries.COMMISSIONED, 12, null);
     }
 }

@@ -14,7 +14,7 @@ final class Comparability {
                 ? Optional.empty()
                 : Optional.of(Remark.of(
                         RemarkCode.OHMIC_KIND_CHANGED,
-                        Place.fact("ohmic kind"),
+                        survey.fact("ohmic kind"),
                         survey.kind().words(),
                         baseline.kind().words() + " at the baseline"));
     }
@@ -26,7 +26,7 @@ final class Comparability {
         return Math.abs(now - before) > before * 0.01
                 ? Optional.of(Remark.of(
                         RemarkCode.OHMIC_FREQUENCY_CHANGED,
-                        Place.fact("ohmic frequency"),
+                        survey.fact("ohmic frequency"),
                         Figures.of(now, "Hz"),
                         Figures.of(before, "Hz") + " at the baseline"))
                 : Optional.empty();
@@ -35,7 +35,7 @@ final class Comparability {
     static Optional<Remark> offFloat(SurveyUnderCheck survey) {
         return survey.facts().onFloat()
                 ? Optional.empty()
-                : Optional.of(Remark.of(RemarkCode.OFF_FLOAT, Place.fact("on float"), "no", "yes"));
+                : Optional.of(Remark.of(RemarkCode.OFF_FLOAT, survey.fact("on float"), "no", "yes"));
     }
 
     static Optional<Remark> calibrationPast(SurveyUnderCheck survey) {
@@ -44,7 +44,7 @@ final class Comparability {
         return due != null && takenOn.isAfter(due)
                 ? Optional.of(Remark.of(
                         RemarkCode.CALIBRATION_PAST,
-                        Place.fact("instrument calibration due"),
+                        survey.fact("instrument calibration due"),
                         "surveyed on " + takenOn,
                         "calibration held until " + due))
                 : Optional.empty();

@@ -18,7 +18,7 @@ final class Currents {
         return differs
                 ? Optional.of(Remark.of(
                         RemarkCode.CURRENT_PAST_CLAMP,
-                        Place.fact("clamped current"),
+                        survey.fact("clamped current"),
                         Figures.of(clamped, "A") + " (" + Figures.percent(clamped / injected - 1) + ")",
                         Figures.of(injected, "A") + " injected"))
                 : Optional.empty();
@@ -32,7 +32,7 @@ final class Currents {
         return ripple > limit
                 ? Optional.of(Remark.of(
                         RemarkCode.RIPPLE_HIGH,
-                        Place.fact("ripple current"),
+                        survey.fact("ripple current"),
                         Figures.of(ripple, "A"),
                         "at most " + Figures.of(limit, "A")))
                 : Optional.empty();

@@ -10,8 +10,4 @@ package org.ohmstead.intake.check;
 public record Place(String words, int line, int column) {
 
     public static final Place FILE = new Place("the file", 0, 0);
-
-    static Place fact(String key) {
-        return new Place(key, 0, 0);
-    }
 }

@@ -43,6 +43,11 @@ record SurveyUnderCheck(
         return place(Words.counted("link", ordinals), laidOut.lines()[ordinals[0]], linkColumn());
     }
 
+    /** Where a fact is given in the file; its value stands in the second column. */
+    Place fact(String key) {
+        return place(key, sheet.lineOfFact(key), 2);
+    }
+
     Place place(String words, int line, int column) {
         return new Place(words, line, line == 0 ? 0 : column);
     }

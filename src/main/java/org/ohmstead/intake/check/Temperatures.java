@@ -12,7 +12,7 @@ final class Temperatures {
     static Optional<Remark> missing(SurveyUnderCheck survey) {
         return Double.isNaN(ofSurvey(survey))
                 ? Optional.of(Remark.of(
-                        RemarkCode.TEMPERATURE_MISSING, Place.fact("ambient"), "none", "an ambient temperature"))
+                        RemarkCode.TEMPERATURE_MISSING, survey.fact("ambient"), "none", "an ambient temperature"))
                 : Optional.empty();
     }
 
@@ -24,7 +24,7 @@ final class Temperatures {
                 .filter(celsius -> celsius < limits.coldestCelsius() || celsius > limits.warmestCelsius())
                 .mapToObj(celsius -> Remark.of(
                         RemarkCode.TEMPERATURE_ODD,
-                        Place.fact(celsius == survey.facts().ambientCelsius() ? "ambient" : "jar temperatures"),
+                        survey.fact(celsius == survey.facts().ambientCelsius() ? "ambient" : "jar temperatures"),
                         Figures.of(celsius, "°C"),
                         Figures.of(limits.coldestCelsius(), "°C") + " to " + Figures.of(limits.warmestCelsius(), "°C")))
                 .findFirst();
@@ -38,7 +38,7 @@ final class Temperatures {
         return Math.abs(now - before) > survey.limits().baselineKelvin()
                 ? Optional.of(Remark.of(
                         RemarkCode.TEMPERATURE_FAR,
-                        Place.fact("ambient"),
+                        survey.fact("ambient"),
                         Figures.of(now, "°C"),
                         Figures.of(before, "°C") + " at the baseline survey"))
                 : Optional.empty();

@@ -50,7 +50,7 @@ final class Times {
 
     private static Optional<Remark> remark(SurveyUnderCheck survey, RemarkCode code, String expected) {
         String seen = survey.takenAt().written().toString().replace('T', ' ');
-        return Optional.of(Remark.of(code, Place.fact("taken at"), seen, expected));
+        return Optional.of(Remark.of(code, survey.fact("taken at"), seen, expected));
     }
 
     private static Instant takenAt(SurveyUnderCheck survey) {

@@ -66,7 +66,7 @@ final class Volts {
     private static Remark sum(SurveyUnderCheck survey, RemarkCode code) {
         return Remark.of(
                 code,
-                Place.fact("string volts"),
+                survey.fact("string volts"),
                 "jars add up to " + Figures.of(sumOf(survey), "V") + " (" + Figures.percent(shareOff(survey)) + ")",
                 Figures.of(survey.facts().stringVolts(), "V"));
     }

@@ -137,6 +137,13 @@ final class FactsReader {
                 text(Fact.NOTE));
     }
 
+    /** The line of each fact that is given, by its key. */
+    Map<String, Integer> lines() {
+        return given.entrySet().stream()
+                .collect(Collectors.toMap(
+                        entry -> entry.getKey().key(), entry -> entry.getValue().line()));
+    }
+
     private double number(Fact fact) {
         return measured.getOrDefault(fact, Double.NaN);
     }

@@ -45,6 +45,7 @@ final class SheetParser {
         return new SurveySheet(
                 headingLine,
                 read,
+                facts.lines(),
                 readings == null ? Map.of() : readings.columnNumbers(),
                 readings == null ? 0 : readings.strapColumns(),
                 readings == null ? List.of() : readings.rows(),

@@ -238,6 +238,23 @@ class ChecksTest {
     }
 
     @Test
+    void aRemarkOnAFactNamesItsLine() {
+        Remark remark = Walk.along(60).with("ripple current A", "31").remark(RemarkCode.RIPPLE_HIGH);
+
+        // below the heading, ambient and ohmic kind
+        assertThat(remark.place()).isEqualTo(new Place("ripple current", 4, 2));
+    }
+
+    @Test
+    void aRemarkOnAFactThatIsNotGivenPointsAtNoLine() {
+        assertThat(Walk.along(60)
+                        .without("ambient °C")
+                        .remark(RemarkCode.TEMPERATURE_MISSING)
+                        .place())
+                .isEqualTo(new Place("ambient", 0, 0));
+    }
+
+    @Test
     void noTemperatureIsNoted() {
         assertThat(Walk.along(60).without("ambient °C").remarked()).containsExactly(RemarkCode.TEMPERATURE_MISSING);
     }

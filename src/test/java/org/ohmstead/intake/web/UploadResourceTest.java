@@ -14,7 +14,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Random;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -313,7 +315,7 @@ class UploadResourceTest {
             case "semicolons" -> sheet.replace(',', ';').getBytes(StandardCharsets.UTF_8);
             case "decimal commas" -> sheet.replace(',', ';').replace('.', ',').getBytes(StandardCharsets.UTF_8);
             case "utf-16" -> ("\uFEFF" + sheet).getBytes(StandardCharsets.UTF_16LE);
-            default -> sheet.replace("Ω", "ohm").getBytes(java.nio.charset.Charset.forName("windows-1252"));
+            default -> sheet.replace("Ω", "ohm").getBytes(Charset.forName("windows-1252"));
         };
     }
 
@@ -350,7 +352,7 @@ class UploadResourceTest {
     }
 
     private static RequestPostProcessor as(Role role, Reach reach) {
-        String username = role.name().toLowerCase(java.util.Locale.ROOT) + ".test";
+        String username = role.name().toLowerCase(Locale.ROOT) + ".test";
         return SecurityMockMvcRequestPostProcessors.authentication(
                 new PersonAuthentication(new Person(7, username, "Test", role, reach)));
     }
