@@ -5,8 +5,10 @@ import static org.ohmstead.access.Permission.SEE_ESTATE;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
@@ -91,6 +93,28 @@ public class Programme {
                     .filter(duties -> duties.pack() != null)
                     .forEach(consumer);
         }
+    }
+
+    /**
+     * What a report on the days from {@code first} to {@code last} must name of those strings: every span of every
+     * requirement that fell due or was done in them, and the running ones. Strings out of reach are left out.
+     *
+     * @param asOf in the sites' calendars; null for each site's today
+     */
+    public List<DutyLine> lines(Collection<Long> stringIds, LocalDate first, LocalDate last, @Nullable LocalDate asOf) {
+        access.require(SEE_ESTATE);
+        Set<Long> wanted = Set.copyOf(stringIds);
+        List<InService> some = strings.inReach(access.reach()).stream()
+                .filter(string -> wanted.contains(string.stringId()))
+                .toList();
+        return book.of(some, string -> day(string, asOf)).stream()
+                .flatMap(duties -> DutyLine.of(duties, first, last).stream())
+                .toList();
+    }
+
+    /** The same of every string in reach, however many; the consumer runs inside the transaction. */
+    public void eachLine(LocalDate first, LocalDate last, @Nullable LocalDate asOf, Consumer<DutyLine> consumer) {
+        eachOfEstate(asOf, duties -> DutyLine.of(duties, first, last).forEach(consumer));
     }
 
     private LocalDate day(InService string, @Nullable LocalDate asOf) {

@@ -2,6 +2,7 @@ package org.ohmstead.programme;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -233,6 +234,29 @@ class ProgrammeTest {
                 .extracting(span -> span.state())
                 .containsExactly(DutyState.ON_TIME, DutyState.LATE, DutyState.MISSED);
         assertThat(programme.duties(string.id(), day("2024-12-31")).pack()).isNull();
+    }
+
+    @Test
+    void aReportOfAQuarterNamesEveryRequirementWithItsEvidence() {
+        long first = visit("2025-04-20", EvidenceKind.CHECK_GROUNDS);
+        long second = visit("2025-09-02", EvidenceKind.CHECK_GROUNDS);
+        List<DutyLine> lines =
+                programme.lines(List.of(string.id()), day("2025-07-01"), day("2025-09-30"), day("2025-09-30"));
+        assertThat(lines).extracting(line -> line.requirement().code()).contains("grounds", "rack", "cell-condition");
+        assertThat(lines)
+                .filteredOn(line -> line.requirement().code().equals("grounds"))
+                .extracting(DutyLine::state, DutyLine::dueOn, DutyLine::doneOn, ProgrammeTest::record)
+                .containsExactly(
+                        tuple(DutyState.LATE, day("2025-08-31"), day("2025-09-02"), second),
+                        tuple(DutyState.DUE, day("2026-01-31"), null, null));
+        assertThat(first).isLessThan(second);
+        signIn(Role.ENGINEER, new Reach(false, Set.of()));
+        assertThat(programme.lines(List.of(string.id()), day("2025-07-01"), day("2025-09-30"), null))
+                .isEmpty();
+    }
+
+    private static @Nullable Long record(DutyLine line) {
+        return line.evidence() == null ? null : line.evidence().recordId();
     }
 
     @Test
