@@ -1,7 +1,9 @@
 package org.ohmstead.demo;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ohmstead.fleet.StringView;
 import org.ohmstead.ledger.BulkLedger;
 import org.ohmstead.ledger.NewSurvey;
@@ -17,11 +19,13 @@ class HistoryLoading {
     private final RegisterLoading register;
     private final DemoPeople people;
     private final BulkLedger ledger;
+    private final ProgrammeLoading programme;
 
-    HistoryLoading(RegisterLoading register, DemoPeople people, BulkLedger ledger) {
+    HistoryLoading(RegisterLoading register, DemoPeople people, BulkLedger ledger, ProgrammeLoading programme) {
         this.register = register;
         this.people = people;
         this.ledger = ledger;
+        this.programme = programme;
     }
 
     /** @return false when it was loaded before */
@@ -33,11 +37,14 @@ class HistoryLoading {
         register.enterPlaces();
         people.open(register.areaId(Places.AREAS.get(0).code()));
         List<NewSurvey> history = new ArrayList<>();
+        Map<DemoString, Long> ids = new LinkedHashMap<>();
         for (DemoString string : estate.strings()) {
             StringView entered = register.enter(string, estate.today());
+            ids.put(string, entered.id());
             history.addAll(new Simulation(string, estate.today()).history(entered.id()));
         }
         ledger.copyIn(history.stream());
+        programme.load(estate, ids);
         return true;
     }
 }

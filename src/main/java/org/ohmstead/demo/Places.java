@@ -85,6 +85,10 @@ final class Places {
         return site / NAMES.get(0).size();
     }
 
+    static String areaName(int site) {
+        return AREAS.get(areaOf(site)).name();
+    }
+
     static SiteEntry site(int number) {
         String name = NAMES.get(areaOf(number)).get(number % NAMES.get(0).size());
         return new SiteEntry(

@@ -1,6 +1,16 @@
 /** The invented estate that the demo profile loads. */
 @ApplicationModule(
-        allowedDependencies = {"kernel", "access", "fleet", "fleet :: csv", "ledger", "intake", "assessment"})
+        allowedDependencies = {
+            "kernel",
+            "access",
+            "fleet",
+            "fleet :: csv",
+            "ledger",
+            "intake",
+            "assessment",
+            "programme",
+            "programme :: rules"
+        })
 @NullMarked
 package org.ohmstead.demo;
 

@@ -2,6 +2,7 @@ package org.ohmstead.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -15,6 +16,9 @@ import org.ohmstead.intake.UploadView;
 import org.ohmstead.kernel.Urgency;
 import org.ohmstead.ledger.StringSurveys;
 import org.ohmstead.ledger.SurveyLedger;
+import org.ohmstead.programme.DutyLine;
+import org.ohmstead.programme.Programme;
+import org.ohmstead.programme.rules.DutyState;
 import org.ohmstead.support.ServiceTest;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.DefaultApplicationArguments;
@@ -36,6 +40,9 @@ class DemoLoadingTest {
 
     @Autowired
     private Assessments assessments;
+
+    @Autowired
+    private Programme programme;
 
     @Autowired
     private Access access;
@@ -94,6 +101,44 @@ class DemoLoadingTest {
         assertThat(strings.get(Urgency.CLEAR)).isGreaterThan(counts().get(1) / 2);
     }
 
+    /** Some late, one site missed, one waived, and nothing else overdue by the checklist. */
+    @Test
+    void theProgrammeHasSomethingToShow() {
+        LocalDate today = LocalDate.parse("2026-03-10");
+        List<DutyLine> lines = new java.util.ArrayList<>();
+        access.asSystem("demo test", () -> programme.eachLine(today.minusYears(3), today, null, lines::add));
+        Map<DutyState, Long> states =
+                lines.stream().collect(Collectors.groupingBy(DutyLine::state, Collectors.counting()));
+        assertThat(states).containsOnlyKeys(DutyState.values());
+        assertThat(states.get(DutyState.LATE)).isBetween(20L, states.get(DutyState.ON_TIME) / 8);
+        assertThat(sites(lines, DutyState.WAIVED)).containsExactly(Places.code(VisitDays.WAIVED_SITE));
+        assertThat(sites(
+                        lines.stream()
+                                .filter(line -> line.requirement().code().equals("grounds"))
+                                .toList(),
+                        DutyState.MISSED))
+                .containsExactly(Places.code(VisitDays.MISSED_SITE));
+        assertThat(lines.stream().map(DutyLine::pack).distinct())
+                .containsExactlyInAnyOrder(
+                        "protection-vented",
+                        "protection-valve-regulated",
+                        "protection-nickel-cadmium",
+                        ProgrammeLoading.TELECOMS,
+                        ProgrammeLoading.PRACTICE);
+    }
+
+    private List<String> sites(List<DutyLine> lines, DutyState state) {
+        return lines.stream()
+                .filter(line -> line.state() == state)
+                .map(line -> jdbc.sql(
+                                "select s.code from battery_string b join site s on s.id = b.site_id where b.id = ?")
+                        .param(line.stringId())
+                        .query(String.class)
+                        .single())
+                .distinct()
+                .toList();
+    }
+
     private List<String> codes(String fileName) {
         return jdbc.sql("select r.code from upload_remark r join upload u on u.id = r.upload_id where u.file_name = ?")
                 .param(fileName)
@@ -102,7 +147,8 @@ class DemoLoadingTest {
     }
 
     private List<Long> counts() {
-        return List.of("site", "battery_string", "survey", "occupancy", "link", "app_user").stream()
+        return List.of("site", "battery_string", "survey", "occupancy", "link", "app_user", "visit", "string_programme")
+                .stream()
                 .map(table -> jdbc.sql("select count(*) from " + table)
                         .query(Long.class)
                         .single())

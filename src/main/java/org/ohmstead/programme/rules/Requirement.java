@@ -2,6 +2,7 @@ package org.ohmstead.programme.rules;
 
 import java.util.HashSet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One activity that a pack demands again and again.
@@ -39,6 +40,24 @@ public record Requirement(String code, String activity, String clause, Provenanc
                 .filter(branch -> branch.code().equals(code))
                 .findFirst()
                 .orElse(branches.get(0));
+    }
+
+    Requirement withOwnMonths(@Nullable Integer months) {
+        return new Requirement(
+                code,
+                activity,
+                clause,
+                provenance,
+                branches.stream().map(branch -> shortened(branch, months)).toList());
+    }
+
+    /** The first branch must be shortened; another is left alone where that would be no shortening. */
+    private Branch shortened(Branch branch, @Nullable Integer months) {
+        Interval interval = branch.interval();
+        boolean first = branch.equals(branches.get(0));
+        return interval != null && (first || months == null || months < interval.months())
+                ? branch.withOwnMonths(months)
+                : branch;
     }
 
     public boolean isEitherOr() {

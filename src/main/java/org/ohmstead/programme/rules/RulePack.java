@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.kernel.Technology;
 
 /**
@@ -39,6 +40,24 @@ public record RulePack(
         return requirements.stream()
                 .filter(requirement -> requirement.code().equals(code))
                 .findFirst();
+    }
+
+    /** A copy to be made one's own. */
+    public RulePack as(String code, String title, LocalDate inForceFrom) {
+        return new RulePack(code, 1, title, inForceFrom, technologies, source, note, requirements);
+    }
+
+    /**
+     * The same with the owner's shorter interval for every periodic branch of a requirement that it shortens.
+     *
+     * @param months null for none of their own
+     * @throws IllegalArgumentException when it shortens none of them
+     */
+    public RulePack withOwnMonths(String requirement, @Nullable Integer months) {
+        List<Requirement> changed = requirements.stream()
+                .map(one -> one.code().equals(requirement) ? one.withOwnMonths(months) : one)
+                .toList();
+        return new RulePack(code, version, title, inForceFrom, technologies, source, note, changed);
     }
 
     public boolean isEmpty() {
