@@ -8,10 +8,10 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import org.ohmstead.assessment.model.Judge;
 import org.ohmstead.assessment.model.StringJudgement;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -52,12 +52,15 @@ class AssessmentWriter {
 
     /** What is in force of every string: engine and fingerprint in one word. */
     Map<Long, String> inForce() {
+        return inForce("");
+    }
+
+    private Map<Long, String> inForce(String where, Object... parameters) {
         Map<Long, String> found = new HashMap<>();
+        RowCallbackHandler word = row -> found.put(row.getLong(1), row.getString(2) + word(row.getBytes(3)));
         jdbc.query("""
                 select c.string_id, a.engine_version, a.input_fingerprint
-                from current_assessment c join string_assessment a on a.id = c.assessment_id""", row -> {
-            found.put(row.getLong(1), row.getString(2) + word(row.getBytes(3)));
-        });
+                from current_assessment c join string_assessment a on a.id = c.assessment_id\s""" + where, word, parameters);
         return found;
     }
 
@@ -111,20 +114,12 @@ class AssessmentWriter {
     /** Which of these strings are still judged as they were then: the others have had news since. */
     @Transactional(propagation = Propagation.MANDATORY)
     public List<Judged> withoutNews(List<Judged> judged, Map<Long, String> inForceThen) {
+        Long[] strings = judged.stream().map(Judged::stringId).toArray(Long[]::new);
+        jdbc.queryForList(
+                "select id from battery_string where id = any (?) order by id for no key update", (Object) strings);
+        Map<Long, String> inForceNow = inForce("where c.string_id = any (?)", (Object) strings);
         return judged.stream()
-                .filter(one -> {
-                    lock(one.stringId());
-                    return Objects.equals(inForceThen.get(one.stringId()), inForceNow(one.stringId()));
-                })
+                .filter(one -> Objects.equals(inForceThen.get(one.stringId()), inForceNow.get(one.stringId())))
                 .toList();
-    }
-
-    private @Nullable String inForceNow(long stringId) {
-        return jdbc.query("""
-                        select a.engine_version, a.input_fingerprint
-                        from current_assessment c join string_assessment a on a.id = c.assessment_id
-                        where c.string_id = ?""", (row, n) -> row.getString(1) + word(row.getBytes(2)), stringId).stream()
-                .findFirst()
-                .orElse(null);
     }
 }

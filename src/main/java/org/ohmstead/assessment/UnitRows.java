@@ -1,7 +1,18 @@
 package org.ohmstead.assessment;
 
+import static org.ohmstead.copy.CopyColumn.bigint;
+import static org.ohmstead.copy.CopyColumn.date;
+import static org.ohmstead.copy.CopyColumn.doublePrecision;
+import static org.ohmstead.copy.CopyColumn.integer;
+import static org.ohmstead.copy.CopyColumn.integerOrNull;
+import static org.ohmstead.copy.CopyColumn.jsonb;
+import static org.ohmstead.copy.CopyColumn.text;
+import static org.ohmstead.copy.CopyColumn.word;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.assessment.model.Baseline;
 import org.ohmstead.assessment.model.JarJudgement;
@@ -9,111 +20,119 @@ import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.Reason;
 import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.assessment.model.Trend;
+import org.ohmstead.copy.CopyColumn;
+import org.ohmstead.copy.CopyTable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The narrow rows, one a jar and one a link, of the assessments in force. */
+/**
+ * The narrow rows, one a jar and one a link, of the assessments in force. The two lists of columns are the one place that
+ * says what is stored; {@link UnitReader} reads it back.
+ */
 @Component
 class UnitRows {
 
-    private static final String JAR = """
-            insert into jar_assessment (string_id, position, serial, sitting_since, urgency, read_on, ohmic_kind, ohmic,
-              baseline_ohmic, baseline_from, baseline_taken_on, change_on_baseline, change_on_median, robust_z,
-              trend_per_year, trend_low_per_year, trend_high_per_year, trend_readings, volts, volts_per_cell,
-              volts_off_median, celsius, reasons)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?::jsonb)""";
-    private static final String LINK = """
-            insert into link_assessment (string_id, ordinal, kind, made_on, urgency, read_on, combined_microohms,
-              conductor_microohms, net_microohms, baseline_microohms, baseline_taken_on, change_on_baseline,
-              kind_average_microohms, change_on_kind, trend_per_year, trend_low_per_year, trend_high_per_year,
-              trend_readings, drop_millivolts, heat_watts, reasons)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?::jsonb)""";
-
     private final JdbcTemplate jdbc;
     private final JsonMapper json;
+    private final CopyTable<Unit<JarJudgement>> jarTable = new CopyTable<>("jar_assessment", jarColumns());
+    private final CopyTable<Unit<LinkJudgement>> linkTable = new CopyTable<>("link_assessment", linkColumns());
 
     UnitRows(JdbcTemplate jdbc, JsonMapper json) {
         this.jdbc = jdbc;
         this.json = json;
     }
 
+    private record Unit<J>(long stringId, J of) {
+
+        static <J, R> Function<Unit<J>, R> get(Function<J, R> what) {
+            return unit -> what.apply(unit.of());
+        }
+
+        /** Of a part that may be missing as a whole. */
+        static <J, P, R> Function<Unit<J>, @Nullable R> get(
+                Function<J, @Nullable P> part, Function<P, @Nullable R> what) {
+            return unit -> {
+                P found = part.apply(unit.of());
+                return found == null ? null : what.apply(found);
+            };
+        }
+    }
+
     void replace(List<StringJudgement> judgements) {
         Long[] strings = judgements.stream().map(StringJudgement::stringId).toArray(Long[]::new);
         jdbc.update("delete from jar_assessment where string_id = any (?)", (Object) strings);
         jdbc.update("delete from link_assessment where string_id = any (?)", (Object) strings);
-        List<Object[]> jars = new ArrayList<>();
-        List<Object[]> links = new ArrayList<>();
-        for (StringJudgement judgement : judgements) {
-            judgement.jars().forEach(jar -> jars.add(row(judgement.stringId(), jar)));
-            judgement.links().forEach(link -> links.add(row(judgement.stringId(), link)));
-        }
-        jdbc.batchUpdate(JAR, jars);
-        jdbc.batchUpdate(LINK, links);
+        jarTable.append(jdbc, units(judgements, StringJudgement::jars));
+        linkTable.append(jdbc, units(judgements, StringJudgement::links));
     }
 
-    private Object[] row(long stringId, JarJudgement jar) {
-        Baseline baseline = jar.baseline();
-        Trend trend = jar.trend();
-        return values(
-                stringId,
-                jar.position(),
-                jar.serial(),
-                jar.sittingSince(),
-                jar.urgency().name(),
-                jar.readOn(),
-                jar.ohmicKind() == null ? null : jar.ohmicKind().name(),
-                jar.ohmic(),
-                baseline == null ? null : baseline.value(),
-                baseline == null ? null : baseline.origin().name(),
-                baseline == null ? null : baseline.takenOn(),
-                jar.changeOnBaseline(),
-                jar.changeOnMedian(),
-                jar.robustZ(),
-                trend == null ? null : trend.perYear(),
-                trend == null ? null : trend.lowPerYear(),
-                trend == null ? null : trend.highPerYear(),
-                trend == null ? null : trend.readings(),
-                jar.volts(),
-                jar.voltsPerCell(),
-                jar.voltsOffMedian(),
-                jar.celsius(),
-                reasons(jar.reasons()));
+    private static <J> List<Unit<J>> units(List<StringJudgement> judgements, Function<StringJudgement, List<J>> units) {
+        List<Unit<J>> all = new ArrayList<>();
+        judgements.forEach(judgement ->
+                units.apply(judgement).forEach(unit -> all.add(new Unit<>(judgement.stringId(), unit))));
+        return all;
     }
 
-    private Object[] row(long stringId, LinkJudgement link) {
-        Baseline baseline = link.baseline();
-        Trend trend = link.trend();
-        return values(
-                stringId,
-                link.ordinal(),
-                link.kind().name(),
-                link.madeOn(),
-                link.urgency().name(),
-                link.readOn(),
-                link.combinedMicroohms(),
-                link.conductorMicroohms(),
-                link.netMicroohms(),
-                baseline == null ? null : baseline.value(),
-                baseline == null ? null : baseline.takenOn(),
-                link.changeOnBaseline(),
-                link.kindAverageMicroohms(),
-                link.changeOnKind(),
-                trend == null ? null : trend.perYear(),
-                trend == null ? null : trend.lowPerYear(),
-                trend == null ? null : trend.highPerYear(),
-                trend == null ? null : trend.readings(),
-                link.dropMillivolts(),
-                link.heatWatts(),
-                reasons(link.reasons()));
+    private List<CopyColumn<Unit<JarJudgement>>> jarColumns() {
+        List<CopyColumn<Unit<JarJudgement>>> own = List.of(
+                bigint("string_id", Unit::stringId),
+                integer("position", jar -> jar.of().position()),
+                text("serial", Unit.get(JarJudgement::serial)),
+                date("sitting_since", Unit.get(JarJudgement::sittingSince)),
+                word("urgency", Unit.get(JarJudgement::urgency)),
+                date("read_on", Unit.get(JarJudgement::readOn)),
+                word("ohmic_kind", Unit.get(JarJudgement::ohmicKind)),
+                doublePrecision("ohmic", Unit.get(JarJudgement::ohmic)),
+                doublePrecision("baseline_ohmic", Unit.get(JarJudgement::baseline, Baseline::value)),
+                word("baseline_from", Unit.get(JarJudgement::baseline, Baseline::origin)),
+                date("baseline_taken_on", Unit.get(JarJudgement::baseline, Baseline::takenOn)),
+                doublePrecision("change_on_baseline", Unit.get(JarJudgement::changeOnBaseline)),
+                doublePrecision("change_on_median", Unit.get(JarJudgement::changeOnMedian)),
+                doublePrecision("robust_z", Unit.get(JarJudgement::robustZ)),
+                doublePrecision("volts", Unit.get(JarJudgement::volts)),
+                doublePrecision("volts_per_cell", Unit.get(JarJudgement::voltsPerCell)),
+                doublePrecision("volts_off_median", Unit.get(JarJudgement::voltsOffMedian)),
+                doublePrecision("celsius", Unit.get(JarJudgement::celsius)),
+                jsonb("reasons", jar -> reasons(jar.of().reasons())));
+        return joined(own, trendColumns(JarJudgement::trend));
+    }
+
+    private List<CopyColumn<Unit<LinkJudgement>>> linkColumns() {
+        List<CopyColumn<Unit<LinkJudgement>>> own = List.of(
+                bigint("string_id", Unit::stringId),
+                integer("ordinal", link -> link.of().ordinal()),
+                word("kind", Unit.get(LinkJudgement::kind)),
+                date("made_on", Unit.get(LinkJudgement::madeOn)),
+                word("urgency", Unit.get(LinkJudgement::urgency)),
+                date("read_on", Unit.get(LinkJudgement::readOn)),
+                doublePrecision("combined_microohms", Unit.get(LinkJudgement::combinedMicroohms)),
+                doublePrecision("conductor_microohms", Unit.get(LinkJudgement::conductorMicroohms)),
+                doublePrecision("net_microohms", Unit.get(LinkJudgement::netMicroohms)),
+                doublePrecision("baseline_microohms", Unit.get(LinkJudgement::baseline, Baseline::value)),
+                date("baseline_taken_on", Unit.get(LinkJudgement::baseline, Baseline::takenOn)),
+                doublePrecision("change_on_baseline", Unit.get(LinkJudgement::changeOnBaseline)),
+                doublePrecision("kind_average_microohms", Unit.get(LinkJudgement::kindAverageMicroohms)),
+                doublePrecision("change_on_kind", Unit.get(LinkJudgement::changeOnKind)),
+                doublePrecision("drop_millivolts", Unit.get(LinkJudgement::dropMillivolts)),
+                doublePrecision("heat_watts", Unit.get(LinkJudgement::heatWatts)),
+                jsonb("reasons", link -> reasons(link.of().reasons())));
+        return joined(own, trendColumns(LinkJudgement::trend));
+    }
+
+    private static <J> List<CopyColumn<Unit<J>>> trendColumns(Function<J, @Nullable Trend> trend) {
+        return List.of(
+                doublePrecision("trend_per_year", Unit.get(trend, Trend::perYear)),
+                doublePrecision("trend_low_per_year", Unit.get(trend, Trend::lowPerYear)),
+                doublePrecision("trend_high_per_year", Unit.get(trend, Trend::highPerYear)),
+                integerOrNull("trend_readings", Unit.get(trend, Trend::readings)));
+    }
+
+    private static <T> List<T> joined(List<T> some, List<T> others) {
+        return Stream.concat(some.stream(), others.stream()).toList();
     }
 
     private String reasons(List<Reason> reasons) {
         return reasons.isEmpty() ? "[]" : json.writeValueAsString(reasons);
-    }
-
-    @SuppressWarnings("NullAway") // JDBC parameters may be null
-    private static Object[] values(@Nullable Object... values) {
-        return values;
     }
 }

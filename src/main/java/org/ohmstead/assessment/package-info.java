@@ -1,5 +1,6 @@
 /** Judges a string: history in, jar health, link hotspots and a next date out; on arrival and by schedule. */
-@ApplicationModule(allowedDependencies = {"kernel", "access", "web", "fleet", "fleet :: csv", "ledger", "statistics"})
+@ApplicationModule(
+        allowedDependencies = {"kernel", "access", "copy", "web", "fleet", "fleet :: csv", "ledger", "statistics"})
 @NullMarked
 package org.ohmstead.assessment;
 

@@ -3,6 +3,7 @@ package org.ohmstead.ledger;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.copy.WireBuffer;
 
 /**
  * PostgreSQL's binary form of a one-dimensional real[]: a header of five integers, then per element its length and its
@@ -16,6 +17,15 @@ final class RealArrays {
     private static final int NULL_ELEMENT = -1;
 
     private RealArrays() {}
+
+    /** Appends the array as a field, which is NULL when nothing was measured. */
+    static void field(double[] values, WireBuffer out) {
+        if (isUnmeasured(values)) {
+            out.nullField();
+        } else {
+            write(values, out);
+        }
+    }
 
     /** Appends the array with its length in front, as COPY wants a field. */
     static void write(double[] values, WireBuffer out) {
@@ -78,8 +88,7 @@ final class RealArrays {
         if (Double.isNaN(value)) {
             out.putInt(NULL_ELEMENT);
         } else {
-            out.putInt(ELEMENT_BYTES);
-            out.putInt(Float.floatToRawIntBits(Reals.toReal(value)));
+            out.realField(Reals.toReal(value));
         }
     }
 }

@@ -1,15 +1,10 @@
 package org.ohmstead.ledger;
 
-import java.nio.charset.StandardCharsets;
-import java.sql.Connection;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import org.ohmstead.access.Access;
-import org.postgresql.copy.CopyIn;
-import org.postgresql.copy.CopyManager;
-import org.postgresql.core.BaseConnection;
+import org.ohmstead.copy.BinaryCopy;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 
@@ -17,9 +12,7 @@ import org.springframework.stereotype.Component;
 @Component
 class SurveyCopy {
 
-    private static final String COPY = "copy survey (" + SurveyWire.COLUMNS + ") from stdin (format binary)";
-    private static final byte[] SIGNATURE = "PGCOPY\n\377\r\n\0".getBytes(StandardCharsets.ISO_8859_1);
-    private static final int FLUSH_BYTES = 1 << 16;
+    private static final String TABLE = "survey (" + SurveyWire.COLUMNS + ")";
     /** Names the lock under which bulk loads queue: "ledger" in letters of a telephone's keys. */
     private static final long BULK_LOCK = 533437L;
 
@@ -49,43 +42,7 @@ class SurveyCopy {
             return;
         }
         String by = access.current().username();
-        jdbc.execute((Connection connection) -> {
-            write(connection, surveys, clock.instant(), by);
-            return true;
-        });
-    }
-
-    private static void write(Connection connection, List<NewSurvey> surveys, Instant recordedAt, String by)
-            throws SQLException {
-        CopyIn copy = new CopyManager(connection.unwrap(BaseConnection.class)).copyIn(COPY);
-        try {
-            WireBuffer out = header();
-            for (NewSurvey survey : surveys) {
-                SurveyWire.row(survey, recordedAt, by, out);
-                flushWhenFull(copy, out);
-            }
-            out.putShort(-1);
-            copy.writeToCopy(out.bytes(), 0, out.length());
-            copy.endCopy();
-        } finally {
-            if (copy.isActive()) {
-                copy.cancelCopy();
-            }
-        }
-    }
-
-    private static WireBuffer header() {
-        WireBuffer out = new WireBuffer();
-        out.putBytes(SIGNATURE);
-        out.putInt(0);
-        out.putInt(0);
-        return out;
-    }
-
-    private static void flushWhenFull(CopyIn copy, WireBuffer out) throws SQLException {
-        if (out.length() >= FLUSH_BYTES) {
-            copy.writeToCopy(out.bytes(), 0, out.length());
-            out.clear();
-        }
+        Instant now = clock.instant();
+        BinaryCopy.write(jdbc, TABLE, surveys, (survey, out) -> SurveyWire.row(survey, now, by, out));
     }
 }

@@ -1,6 +1,7 @@
 package org.ohmstead.ledger;
 
 import java.time.Instant;
+import org.ohmstead.copy.WireBuffer;
 
 /** A survey as one row of a binary COPY. */
 final class SurveyWire {
@@ -39,12 +40,12 @@ final class SurveyWire {
         facts(facts, out);
         stringReadings(facts, out);
         RealArrays.write(readings.ohmic(), out);
-        out.field(readings.volts());
-        out.field(readings.celsius());
-        out.field(readings.gravity());
+        RealArrays.field(readings.volts(), out);
+        RealArrays.field(readings.celsius(), out);
+        RealArrays.field(readings.gravity(), out);
         int width = readings.widestLink();
         out.smallField(width);
-        out.field(Straps.flatten(readings.linkMicroohms(), width));
+        RealArrays.field(Straps.flatten(readings.linkMicroohms(), width), out);
     }
 
     private static void facts(SurveyFacts facts, WireBuffer out) {
@@ -55,18 +56,27 @@ final class SurveyWire {
         out.field(facts.instrument());
         out.field(facts.calibrationDue());
         out.field(facts.ohmicKind().name());
-        out.field(facts.ohmicHertz());
+        number(facts.ohmicHertz(), out);
     }
 
     private static void stringReadings(SurveyFacts facts, WireBuffer out) {
-        out.field(facts.ambientCelsius());
-        out.field(facts.stringVolts());
-        out.field(facts.floatAmps());
-        out.field(facts.rippleAmps());
-        out.field(facts.rippleVolts());
-        out.field(facts.injectedAmps());
-        out.field(facts.clampedAmps());
+        number(facts.ambientCelsius(), out);
+        number(facts.stringVolts(), out);
+        number(facts.floatAmps(), out);
+        number(facts.rippleAmps(), out);
+        number(facts.rippleVolts(), out);
+        number(facts.injectedAmps(), out);
+        number(facts.clampedAmps(), out);
         out.field(facts.onFloat());
         out.field(facts.note());
+    }
+
+    /** A real; NaN is NULL. */
+    private static void number(double value, WireBuffer out) {
+        if (Double.isNaN(value)) {
+            out.nullField();
+        } else {
+            out.realField(Reals.toReal(value));
+        }
     }
 }

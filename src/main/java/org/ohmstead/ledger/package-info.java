@@ -1,5 +1,5 @@
 /** Accepted surveys and their readings, append-only; amendments supersede, never overwrite. */
-@ApplicationModule(allowedDependencies = {"kernel", "access", "fleet"})
+@ApplicationModule(allowedDependencies = {"kernel", "access", "copy", "fleet"})
 @NullMarked
 package org.ohmstead.ledger;
 

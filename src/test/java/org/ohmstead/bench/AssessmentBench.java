@@ -23,6 +23,11 @@ final class AssessmentBench {
         this.dataSource = service.getBean(DataSource.class);
     }
 
+    /** Unmeasured. */
+    void assess() {
+        assessments.reassessEstate();
+    }
+
     void run(Results results) {
         double reading = Stopwatch.median(RUNS, () -> new Sum().over(ledger));
         double raw = Stopwatch.median(

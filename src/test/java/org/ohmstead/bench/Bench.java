@@ -3,6 +3,11 @@ package org.ohmstead.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ohmstead.Application;
 import org.ohmstead.access.Access;
 import org.springframework.boot.builder.SpringApplicationBuilder;
@@ -13,6 +18,14 @@ import org.springframework.util.FileSystemUtils;
 public final class Bench {
 
     private Bench() {}
+
+    /** The measurements in their order; naming some leaves the others out. */
+    enum Part {
+        INGEST,
+        ASSESSMENT,
+        UPLOAD,
+        PAGES
+    }
 
     /** How large the estate is. */
     record Scale(int strings, int surveys, int jars) {
@@ -32,18 +45,42 @@ public final class Bench {
         try (ConfigurableApplicationContext service = start(directory)) {
             Access access = service.getBean(Access.class);
             Results results = new Results(scale);
-            access.asSystem("bench", () -> measure(service, scale, results));
+            access.asSystem("bench", () -> measure(service, scale, results, parts(arguments)));
             results.print(System.out);
         } finally {
             FileSystemUtils.deleteRecursively(directory);
         }
     }
 
-    private static void measure(ConfigurableApplicationContext service, Scale scale, Results results) {
+    private static Set<Part> parts(String[] arguments) {
+        return arguments.length < 4
+                ? EnumSet.allOf(Part.class)
+                : Arrays.stream(arguments[3].toUpperCase(Locale.ROOT).split(","))
+                        .map(Part::valueOf)
+                        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Part.class)));
+    }
+
+    private static void measure(ConfigurableApplicationContext service, Scale scale, Results results, Set<Part> parts) {
         BenchEstate estate = BenchEstate.register(service, scale);
-        new IngestBench(service, estate).run(results);
-        new AssessmentBench(service).run(results);
-        new HttpBench(service, estate).run(results);
+        IngestBench ingest = new IngestBench(service, estate);
+        if (parts.contains(Part.INGEST)) {
+            ingest.run(results);
+        } else {
+            ingest.loadAll();
+        }
+        AssessmentBench assessment = new AssessmentBench(service);
+        if (parts.contains(Part.ASSESSMENT)) {
+            assessment.run(results);
+        } else {
+            assessment.assess();
+        }
+        HttpBench http = new HttpBench(service, estate);
+        if (parts.contains(Part.UPLOAD)) {
+            http.uploads(results);
+        }
+        if (parts.contains(Part.PAGES)) {
+            http.pages(results);
+        }
     }
 
     private static ConfigurableApplicationContext start(Path directory) {

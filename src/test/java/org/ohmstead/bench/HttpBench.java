@@ -48,12 +48,7 @@ final class HttpBench {
         this.token = service.getBean(ApiTokens.class).create(person, "bench");
     }
 
-    void run(Results results) {
-        uploads(results);
-        pages(results);
-    }
-
-    private void uploads(Results results) {
+    void uploads(Results results) {
         AtomicInteger count = new AtomicInteger();
         double floor = Stopwatch.p95(REQUESTS, () -> uploadBare(count.getAndIncrement()));
         double product = Stopwatch.p95(REQUESTS, () -> upload(count.getAndIncrement()));
@@ -79,7 +74,7 @@ final class HttpBench {
         put("/bench/uploads/" + id, sheet(string, survey));
     }
 
-    private void pages(Results results) {
+    void pages(Results results) {
         JdbcTemplate jdbc = service.getBean(JdbcTemplate.class);
         double empty = Stopwatch.p95(REQUESTS, () -> get("/bench/empty"));
         AtomicInteger count = new AtomicInteger();

@@ -57,6 +57,12 @@ final class IngestBench {
         jdbc.sql("vacuum analyze survey").update();
     }
 
+    /** The whole history, unmeasured. */
+    void loadAll() {
+        ledger.copyIn(history(estate.strings()));
+        jdbc.sql("vacuum analyze survey").update();
+    }
+
     private Stream<NewSurvey> history(List<StringView> strings) {
         return strings.stream()
                 .flatMap(string -> BenchSurveys.history(string, estate.scale().surveys()));

@@ -18,7 +18,7 @@ record LinkReading(int survey, LocalDate takenOn, double combined, double conduc
     static LinkReading of(Panel panel, int survey, LinkPlan link) {
         SurveyReadings readings = panel.survey(survey);
         double combined = combined(readings.linkMicroohms(), link);
-        double conductor = conductor(link, Numbers.either(Panel.celsius(readings), UNKNOWN_ROOM_CELSIUS));
+        double conductor = conductor(link, readings);
         double net = Double.isNaN(conductor) ? combined : combined - conductor;
         return new LinkReading(survey, readings.takenOn(), combined, conductor, net);
     }
@@ -40,12 +40,14 @@ record LinkReading(int survey, LocalDate takenOn, double combined, double conduc
         return 1 / conductance;
     }
 
-    private static double conductor(LinkPlan link, double celsius) {
+    private static double conductor(LinkPlan link, SurveyReadings readings) {
         Conductor conductor = link.conductor();
         if (!link.kind().isCable()) {
             return 0;
         }
-        return conductor == null ? Double.NaN : Conductors.microohms(conductor, celsius);
+        return conductor == null
+                ? Double.NaN
+                : Conductors.microohms(conductor, Numbers.either(Panel.celsius(readings), UNKNOWN_ROOM_CELSIUS));
     }
 
     /** How many straps of the link were read at all. */

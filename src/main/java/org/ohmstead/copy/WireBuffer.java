@@ -1,4 +1,4 @@
-package org.ohmstead.ledger;
+package org.ohmstead.copy;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -11,38 +11,44 @@ import org.jspecify.annotations.Nullable;
  * A growing buffer of fields in PostgreSQL's binary COPY form: each a length of four bytes and its value, big-endian;
  * length -1 is NULL.
  */
-final class WireBuffer {
+public final class WireBuffer {
 
     private static final long EPOCH_SECONDS = 946_684_800L;
     private static final int EPOCH_DAYS = 10_957;
     private static final int NULL_FIELD = -1;
+    private static final int JSONB_VERSION = 1;
 
     private byte[] bytes = new byte[1 << 16];
     private int length;
 
-    int length() {
+    public int length() {
         return length;
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         return bytes;
     }
 
-    void clear() {
+    public void clear() {
         length = 0;
     }
 
-    byte[] toBytes() {
+    public byte[] toBytes() {
         return Arrays.copyOf(bytes, length);
     }
 
-    void putShort(int value) {
+    public void putByte(int value) {
+        room(1);
+        bytes[length++] = (byte) value;
+    }
+
+    public void putShort(int value) {
         room(2);
         bytes[length++] = (byte) (value >> 8);
         bytes[length++] = (byte) value;
     }
 
-    void putInt(int value) {
+    public void putInt(int value) {
         room(4);
         bytes[length++] = (byte) (value >> 24);
         bytes[length++] = (byte) (value >> 16);
@@ -50,51 +56,68 @@ final class WireBuffer {
         bytes[length++] = (byte) value;
     }
 
-    void putLong(long value) {
+    public void putLong(long value) {
         putInt((int) (value >> 32));
         putInt((int) value);
     }
 
-    void putBytes(byte[] value) {
+    public void putBytes(byte[] value) {
         room(value.length);
         System.arraycopy(value, 0, bytes, length, value.length);
         length += value.length;
     }
 
-    void nullField() {
+    public void nullField() {
         putInt(NULL_FIELD);
     }
 
-    void field(long value) {
+    public void field(long value) {
         putInt(8);
         putLong(value);
     }
 
-    void smallField(int value) {
+    public void smallField(int value) {
         putInt(2);
         putShort(value);
     }
 
-    void field(boolean value) {
+    public void field(boolean value) {
         putInt(1);
-        putBytes(new byte[] {(byte) (value ? 1 : 0)});
+        putByte(value ? 1 : 0);
     }
 
-    /** A real; NaN is NULL. */
-    void field(double value) {
-        if (Double.isNaN(value)) {
+    public void intField(int value) {
+        putInt(4);
+        putInt(value);
+    }
+
+    public void realField(float value) {
+        putInt(4);
+        putInt(Float.floatToRawIntBits(value));
+    }
+
+    public void doubleField(@Nullable Double value) {
+        if (value == null) {
             nullField();
         } else {
-            putInt(4);
-            putInt(Float.floatToRawIntBits(Reals.toReal(value)));
+            putInt(8);
+            putLong(Double.doubleToRawLongBits(value));
         }
     }
 
-    void field(@Nullable String value) {
+    /** A jsonb: the version of its form, then the text. */
+    public void jsonField(String json) {
+        byte[] text = json.getBytes(StandardCharsets.UTF_8);
+        putInt(1 + text.length);
+        putByte(JSONB_VERSION);
+        putBytes(text);
+    }
+
+    public void field(@Nullable String value) {
         field(value == null ? null : value.getBytes(StandardCharsets.UTF_8));
     }
 
-    void field(byte @Nullable [] value) {
+    public void field(byte @Nullable [] value) {
         if (value == null) {
             nullField();
         } else {
@@ -104,12 +127,12 @@ final class WireBuffer {
     }
 
     /** Microseconds since the year 2000. */
-    void field(Instant value) {
+    public void field(Instant value) {
         field((value.getEpochSecond() - EPOCH_SECONDS) * 1_000_000 + value.getNano() / 1_000);
     }
 
     /** Days since the year 2000. */
-    void field(@Nullable LocalDate value) {
+    public void field(@Nullable LocalDate value) {
         if (value == null) {
             nullField();
         } else {
@@ -118,22 +141,13 @@ final class WireBuffer {
         }
     }
 
-    void field(@Nullable UUID value) {
+    public void field(@Nullable UUID value) {
         if (value == null) {
             nullField();
         } else {
             putInt(16);
             putLong(value.getMostSignificantBits());
             putLong(value.getLeastSignificantBits());
-        }
-    }
-
-    /** An array of reals; NULL when nothing was measured. */
-    void field(double[] values) {
-        if (RealArrays.isUnmeasured(values)) {
-            nullField();
-        } else {
-            RealArrays.write(values, this);
         }
     }
 
