@@ -2,7 +2,9 @@ package org.ohmstead.programme;
 
 import static org.ohmstead.access.Permission.EDIT_REGISTER;
 import static org.ohmstead.access.Permission.OVERRULE;
+import static org.ohmstead.access.Permission.SEE_ESTATE;
 
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +15,7 @@ import org.ohmstead.access.AuditTrail;
 import org.ohmstead.access.Permission;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.StringView;
+import org.ohmstead.kernel.Conflict;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Refused;
 import org.ohmstead.kernel.Technology;
@@ -37,8 +40,10 @@ public class ProgrammeKeeping {
     private final InServiceTable strings;
     private final PackShelf packs;
     private final NextDateKeeping dates;
+    private final DecisionTable decisions;
     private final Access access;
     private final AuditTrail audit;
+    private final Clock clock;
 
     ProgrammeKeeping(
             FleetRegister register,
@@ -47,16 +52,20 @@ public class ProgrammeKeeping {
             InServiceTable strings,
             PackShelf packs,
             NextDateKeeping dates,
+            DecisionTable decisions,
             Access access,
-            AuditTrail audit) {
+            AuditTrail audit,
+            Clock clock) {
         this.register = register;
         this.writer = writer;
         this.book = book;
         this.strings = strings;
         this.packs = packs;
         this.dates = dates;
+        this.decisions = decisions;
         this.access = access;
         this.audit = audit;
+        this.clock = clock;
     }
 
     /** The pack that a string of that technology is put under when nobody chooses another. */
@@ -138,6 +147,37 @@ public class ProgrammeKeeping {
                 "duty waived",
                 string,
                 Map.of("requirement", requirement, "until", until.toString(), "reason", reason.strip()));
+    }
+
+    /** The same, granted on the site's today. */
+    public void waive(long stringId, String requirement, LocalDate until, String reason) {
+        waive(stringId, requirement, today(editable(OVERRULE, stringId)), until, reason);
+    }
+
+    /**
+     * Ends a waiver from the site's today on; what it excused before stays excused.
+     *
+     * @throws Conflict when there is none that still runs
+     */
+    public void endWaiver(long stringId, long waiverId) {
+        StringView string = editable(OVERRULE, stringId);
+        if (!writer.endWaiver(stringId, waiverId, today(string))) {
+            throw new Conflict("There is no such waiver at this string, or it has ended already.");
+        }
+        decided("waiver ended", string, Map.of("waiver", waiverId));
+    }
+
+    /** What was decided for a string, the latest first. */
+    @Transactional(readOnly = true)
+    public List<Decision> decisions(long stringId) {
+        access.require(SEE_ESTATE);
+        register.string(stringId);
+        return decisions.of(stringId);
+    }
+
+    private LocalDate today(StringView string) {
+        return LocalDate.ofInstant(
+                clock.instant(), register.site(string.siteCode()).timeZone());
     }
 
     private StringView editable(Permission permission, long stringId) {

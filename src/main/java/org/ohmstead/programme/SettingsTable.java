@@ -53,7 +53,11 @@ class SettingsTable {
                     "duty_waiver",
                     "granted_on",
                     ids,
-                    row -> new Waiver(day(row, "granted_on"), day(row, "until_on"), row.getString("reason")));
+                    row -> new Waiver(
+                            day(row, "granted_on"),
+                            day(row, "until_on"),
+                            row.getString("reason"),
+                            row.getObject("ended_on", LocalDate.class)));
             assignments.forEach((id, packs) -> found.put(
                     id,
                     new StringSettings(

@@ -73,6 +73,18 @@ class SettingsWriter {
                 .update();
     }
 
+    /** @return false when there is no such waiver of that string that has not ended yet */
+    boolean endWaiver(long stringId, long waiverId, LocalDate endedOn) {
+        return signed("""
+                update duty_waiver set ended_on = greatest(:ended::date, granted_on), ended_at = :at, ended_by = :by
+                where id = :id and string_id = :string and ended_on is null and until_on >= :ended::date""")
+                        .param("ended", endedOn)
+                        .param("id", waiverId)
+                        .param("string", stringId)
+                        .update()
+                == 1;
+    }
+
     private JdbcClient.StatementSpec signed(String sql) {
         return jdbc.sql(sql)
                 .param("at", Timestamp.from(clock.instant()))

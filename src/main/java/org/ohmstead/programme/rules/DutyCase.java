@@ -46,6 +46,7 @@ public record DutyCase(
                 ownIntervals.stream().filter(own -> !own.from().isAfter(day)).toList(),
                 waivers.stream()
                         .filter(waiver -> !waiver.grantedOn().isAfter(day))
+                        .map(waiver -> waiver.asOf(day))
                         .toList());
     }
 }

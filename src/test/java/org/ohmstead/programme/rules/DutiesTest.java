@@ -301,7 +301,11 @@ class DutiesTest {
                         .toList(),
                 Stream.generate(() -> any(since, random))
                         .limit(random.nextInt(2))
-                        .map(granted -> new Waiver(granted, granted.plusDays(90), "because"))
+                        .map(granted -> new Waiver(
+                                granted,
+                                granted.plusDays(90),
+                                "because",
+                                random.nextBoolean() ? null : granted.plusDays(random.nextInt(90))))
                         .toList());
     }
 
