@@ -1,5 +1,6 @@
 package org.ohmstead.testbed;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -84,14 +85,18 @@ record Score(
         return won / (positives * negatives);
     }
 
+    /** The step-wise sum over thresholds of precision times gain in recall; equal scores share one threshold. */
     private static double averagePrecision(List<Verdict> sorted) {
         double found = 0;
         double sum = 0;
-        for (int i = 0; i < sorted.size(); i++) {
-            if (sorted.get(i).isFailing()) {
-                found++;
-                sum += found / (i + 1);
+        int i = 0;
+        while (i < sorted.size()) {
+            double before = found;
+            double threshold = sorted.get(i).score();
+            while (i < sorted.size() && sorted.get(i).score() == threshold) {
+                found += sorted.get(i++).isFailing() ? 1 : 0;
             }
+            sum += (found - before) * found / i;
         }
         return sum / found;
     }
@@ -114,25 +119,28 @@ record Score(
 
     /** What a threshold finds. */
     private record Flags(int failures, int found, int falseFlags, double leadMonths) {
+        /** Flags what scores above the highest threshold that this share of healthy ones allows; ties go unflagged. */
         static Flags at(List<Verdict> sorted, double falseShare) {
-            long healthy = sorted.stream().filter(v -> !v.isFailing()).count();
-            int allowed = (int) (falseShare * healthy);
+            double[] healthy = sorted.stream()
+                    .filter(v -> !v.isFailing())
+                    .mapToDouble(Verdict::score)
+                    .toArray();
+            int allowed = (int) (falseShare * healthy.length);
+            double threshold = allowed < healthy.length ? healthy[allowed] : Double.NEGATIVE_INFINITY;
             Set<Truth> failures = Collections.newSetFromMap(new IdentityHashMap<>());
             Map<Truth, Double> lead = new IdentityHashMap<>();
-            int falseFlags = 0;
             for (Verdict v : sorted) {
                 if (v.isFailing()) {
                     failures.add(v.truth());
-                    if (falseFlags < allowed) {
+                    if (v.score() > threshold) {
                         lead.merge(v.truth(), v.yearsToFailure(), Math::max);
                     }
-                } else {
-                    falseFlags++;
                 }
             }
+            int flagged = (int) Arrays.stream(healthy).filter(s -> s > threshold).count();
             double months =
                     lead.values().stream().mapToDouble(y -> 12 * y).average().orElse(Double.NaN);
-            return new Flags(failures.size(), lead.size(), Math.min(falseFlags, allowed), months);
+            return new Flags(failures.size(), lead.size(), flagged, months);
         }
 
         double share() {

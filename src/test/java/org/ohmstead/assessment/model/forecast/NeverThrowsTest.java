@@ -136,4 +136,68 @@ class NeverThrowsTest {
         string.add(DAY, new double[] {.4, .41}, new double[0], new double[0], new double[][] {{20}});
         isWhole(string.forecast());
     }
+
+    @Test
+    void conductanceThroughout() {
+        StringOf string = StringOf.jars(24);
+        string.kind = OhmicKind.CONDUCTANCE;
+        for (int s = 0; s < 6; s++) {
+            double falls = Math.exp(-.08 * s);
+            string.surveyedOn(DAY.plusMonths(6L * s), (ohmic, volts, links) -> ohmic[4] *= falls);
+        }
+        StringForecast forecast = string.forecast();
+        isWhole(forecast);
+        assertThat(forecast.jars().get(4).riseOverNew()).isGreaterThan(.2);
+        assertThat(forecast.jars().get(4).flagged()).isTrue();
+    }
+
+    @Test
+    void aChangedInstrumentIsMarked() {
+        StringOf string = StringOf.jars(24).surveyedOn(DAY).surveyedOn(DAY.plusYears(1));
+        string.instrument = "B-2";
+        StringForecast forecast = string.surveyedOn(DAY.plusYears(2)).forecast();
+        isWhole(forecast);
+        assertThat(forecast.doubts()).contains(DataDoubt.INSTRUMENT_CHANGED);
+    }
+
+    @Test
+    void aJarLeftOutLastTimeIsMarked() {
+        StringForecast forecast = StringOf.jars(24)
+                .surveyedOn(DAY)
+                .surveyedOn(DAY.plusYears(1), (ohmic, volts, links) -> ohmic[2] = Double.NaN)
+                .forecast();
+        isWhole(forecast);
+        assertThat(forecast.jars().get(2).doubts()).contains(DataDoubt.NOT_IN_LAST_SURVEY);
+        assertThat(forecast.jars().get(3).doubts()).isEmpty();
+    }
+
+    @Test
+    void aReadingFarOffIsSetAsideMarkedAndAskedForAgainSoon() {
+        StringOf string = StringOf.jars(24);
+        for (int s = 0; s < 4; s++) {
+            string.surveyedOn(DAY.plusMonths(6L * s));
+        }
+        StringForecast forecast = string.surveyedOn(DAY.plusMonths(24), (ohmic, volts, links) -> ohmic[7] *= 1.5)
+                .forecast();
+        isWhole(forecast);
+        assertThat(forecast.jars().get(7).doubts()).contains(DataDoubt.PENDING_READING);
+        assertThat(forecast.next().governs()).isEqualTo(NextVisit.Governs.PENDING_READING);
+        assertThat(forecast.next().unit()).isEqualTo(8);
+        assertThat(forecast.next().on()).isBeforeOrEqualTo(forecast.asOf().plusDays(92));
+    }
+
+    @Test
+    void readingsThatNeverChangeByADigit() {
+        StringOf string = StringOf.jars(24);
+        string.repeatability = 0;
+        for (int s = 0; s < 8; s++) {
+            string.surveyedOn(DAY.plusMonths(3L * s), (ohmic, volts, links) -> Arrays.fill(volts, 2.25));
+        }
+        isWhole(string.forecast());
+    }
+
+    @Test
+    void surveysOutOfOrder() {
+        isWhole(StringOf.jars(6).surveyedOn(DAY.plusYears(2)).surveyedOn(DAY).forecast());
+    }
 }

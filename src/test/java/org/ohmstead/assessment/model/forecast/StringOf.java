@@ -25,7 +25,7 @@ final class StringOf {
     private final List<JarSpell> spells = new ArrayList<>();
     private final List<LinkRemake> remakes = new ArrayList<>();
     private final List<SurveyReadings> surveys = new ArrayList<>();
-    private final Random random = new Random(7);
+    private Random random = new Random(7);
     private double ohmicPerKelvin = Double.NaN;
     OhmicKind kind = OhmicKind.IMPEDANCE;
     String instrument = "A-1";
@@ -40,6 +40,11 @@ final class StringOf {
 
     static StringOf jars(int jars) {
         return new StringOf(jars);
+    }
+
+    StringOf scatteredBy(Random chance) {
+        random = chance;
+        return this;
     }
 
     StringOf withTemperatureCoefficient(double perKelvin) {
