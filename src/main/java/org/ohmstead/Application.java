@@ -1,6 +1,8 @@
 package org.ohmstead;
 
 import java.time.Clock;
+import java.util.List;
+import org.ohmstead.replay.ReplayCommand;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.context.annotation.Bean;
@@ -9,7 +11,11 @@ import org.springframework.context.annotation.Bean;
 @SpringBootApplication
 public class Application {
 
+    /** With {@code replay FOLDER OUT.csv} replays an estate in files and ends; otherwise starts the service. */
     public static void main(String[] args) {
+        if (args.length > 0 && args[0].equals("replay")) {
+            System.exit(ReplayCommand.run(List.of(args).subList(1, args.length), System.err));
+        }
         SpringApplication.run(Application.class, args);
     }
 

@@ -50,7 +50,15 @@ class HouseTest {
             Map.entry("intake.forensics", List.of(ROOT + "statistics")),
             Map.entry("intake.check", List.of(ROOT + "intake.file", ROOT + "statistics")),
             Map.entry("assessment.model", List.of("org.hipparchus..", ROOT + "statistics")),
-            Map.entry("programme.rules", List.of()));
+            Map.entry("programme.rules", List.of()),
+            Map.entry(
+                    "replay",
+                    List.of(
+                            "de.siegmar.fastcsv..",
+                            ROOT + "fleet.csv",
+                            ROOT + "intake.file",
+                            ROOT + "intake.check",
+                            ROOT + "assessment.model..")));
 
     private static final Set<Class<?>> CLOCK_READERS = Set.of(
             Instant.class,

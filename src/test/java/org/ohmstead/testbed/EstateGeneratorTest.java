@@ -18,7 +18,9 @@ class EstateGeneratorTest {
             print = 31 * print + history.plan().hashCode() + history.spells().hashCode();
             print = 31 * print + history.remakes().hashCode();
             for (SurveyReadings survey : history.surveys()) {
-                print = 31 * print + survey.takenOn().hashCode() + String.valueOf(survey.instrument()).hashCode();
+                print = 31 * print
+                        + survey.takenOn().hashCode()
+                        + String.valueOf(survey.instrument()).hashCode();
                 print = 31 * print + Arrays.hashCode(survey.ohmic()) + Arrays.hashCode(survey.volts());
                 print = 31 * print + Arrays.hashCode(survey.celsius()) + Arrays.deepHashCode(survey.linkMicroohms());
             }
@@ -45,7 +47,8 @@ class EstateGeneratorTest {
 
     @Test
     void everyUnitHasOneTruthOnEveryDayOfSurvey() {
-        SimulatedString string = new EstateGenerator(Laws.ordinary(), 5).estate().get(0);
+        SimulatedString string =
+                new EstateGenerator(Laws.ordinary(), 5).estate().get(0);
         for (boolean link : new boolean[] {false, true}) {
             History history = new History(string, link);
             for (Truth[] ofSurvey : history.truths) {
@@ -54,21 +57,25 @@ class EstateGeneratorTest {
         }
         for (Truth truth : string.truths()) {
             boolean alone = string.truths().stream()
-                    .filter(other -> other.link() == truth.link() && other.index() == truth.index())
-                    .filter(other -> other.from() < truth.until() && truth.from() < other.until())
-                    .count() == 1;
+                            .filter(other -> other.link() == truth.link() && other.index() == truth.index())
+                            .filter(other -> other.from() < truth.until() && truth.from() < other.until())
+                            .count()
+                    == 1;
             assertThat(alone).isTrue();
         }
     }
 
     @Test
     void aCourseCrossesItsLimitWhereItSaysSo() {
-        for (SimulatedString string : new EstateGenerator(Laws.jumpy(), 5).estate().subList(0, 3)) {
+        for (SimulatedString string :
+                new EstateGenerator(Laws.jumpy(), 5).estate().subList(0, 3)) {
             for (Truth truth : string.truths()) {
                 double age = truth.failsAt() - truth.from();
                 if (truth.how().equals("GRADUAL") && Double.isFinite(age) && age > .1) {
-                    assertThat(truth.course().rise(age)).isGreaterThan(truth.course().limit());
-                    assertThat(truth.course().rise(age - .05)).isLessThanOrEqualTo(truth.course().limit());
+                    assertThat(truth.course().rise(age))
+                            .isGreaterThan(truth.course().limit());
+                    assertThat(truth.course().rise(age - .05))
+                            .isLessThanOrEqualTo(truth.course().limit());
                 }
             }
         }

@@ -23,7 +23,9 @@ class LookAheadTest {
 
     private static List<StringHistory> estate(Laws laws, long seed) {
         return new EstateGenerator(laws, seed)
-                .estate().subList(0, STRINGS).stream().map(SimulatedString::history).toList();
+                .estate().subList(0, STRINGS).stream()
+                        .map(SimulatedString::history)
+                        .toList();
     }
 
     private record Row(LocalDate asOf, String text) {}
@@ -95,7 +97,8 @@ class LookAheadTest {
         List<StringHistory> whole = estate(Laws.ordinary(), 11);
         StringHistory first = whole.get(0);
         List<StringHistory> without = new ArrayList<>(whole);
-        without.set(0, withSurveys(first, first.surveys().subList(1, first.surveys().size())));
+        without.set(
+                0, withSurveys(first, first.surveys().subList(1, first.surveys().size())));
         assertThat(rows(without).get(rows(without).size() - 1))
                 .isNotEqualTo(rows(whole).get(rows(whole).size() - 1));
     }
@@ -115,7 +118,8 @@ class LookAheadTest {
         ForecastState stored = forecaster.follow(before.surveys().subList(0, from));
         ForecastState state = ForecastState.fromBytes(stored.toBytes(SET), SET);
         assertThat(state).isNotNull();
-        for (SurveyReadings survey : after.surveys().subList(from, after.surveys().size())) {
+        for (SurveyReadings survey :
+                after.surveys().subList(from, after.surveys().size())) {
             state = Forecaster.of(after, SET).advance(state, survey);
         }
         return state.toBytes(SET);

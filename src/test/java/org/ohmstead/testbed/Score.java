@@ -137,7 +137,8 @@ record Score(
                     }
                 }
             }
-            int flagged = (int) Arrays.stream(healthy).filter(s -> s > threshold).count();
+            int flagged =
+                    (int) Arrays.stream(healthy).filter(s -> s > threshold).count();
             double months =
                     lead.values().stream().mapToDouble(y -> 12 * y).average().orElse(Double.NaN);
             return new Flags(failures.size(), lead.size(), flagged, months);

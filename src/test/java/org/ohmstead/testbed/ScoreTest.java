@@ -89,8 +89,8 @@ class ScoreTest {
      */
     @Test
     void foundIsCountedPerFailureAndTheLeadFromItsFirstFlag() {
-        List<Verdict> verdicts =
-                new ArrayList<>(IntStream.rangeClosed(1, 200).mapToObj(k -> healthy(k)).toList());
+        List<Verdict> verdicts = new ArrayList<>(
+                IntStream.rangeClosed(1, 200).mapToObj(k -> healthy(k)).toList());
         Truth twiceFlagged = unit();
         verdicts.add(said(twiceFlagged, .75, 198.5));
         verdicts.add(said(twiceFlagged, .25, 300));

@@ -19,7 +19,7 @@ import org.ohmstead.fleet.csv.Cell.Sort;
 final class Cells {
 
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\\n\\t]]");
-    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,2})?");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{1,30})?([eE][+-]?\\d{1,2})?");
     private static final Pattern TIERS = Pattern.compile("\\d{1,3}( *[+ ] *\\d{1,3}){0,63}");
     private static final DateTimeFormatter DAY =
             DateTimeFormatter.ofPattern("uuuu-MM-dd").withResolverStyle(ResolverStyle.STRICT);

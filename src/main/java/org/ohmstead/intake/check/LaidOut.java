@@ -32,7 +32,7 @@ public record LaidOut(
     }
 
     /** Lays the rows out along a string with these straps per link, ordinals 0..N. */
-    static LaidOut of(List<ReadingRow> rows, int[] straps, Thresholds limits) {
+    public static LaidOut of(List<ReadingRow> rows, int[] straps, Thresholds limits) {
         int positions = straps.length - 1;
         @Nullable ReadingRow[] placed = new ReadingRow[straps.length];
         List<ReadingRow> doubled = new ArrayList<>();

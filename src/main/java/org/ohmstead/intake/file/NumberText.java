@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 final class NumberText {
 
     private static final Pattern NUMBER =
-            Pattern.compile("[+-]?(?:\\d{1,15}(?:[.,]\\d{0,15})?|[.,]\\d{1,15})(?:[eE][+-]?\\d{1,2})?");
+            Pattern.compile("[+-]?(?:\\d{1,15}(?:[.,]\\d{0,30})?|[.,]\\d{1,30})(?:[eE][+-]?\\d{1,2})?");
     private static final Set<String> MISSING = Set.of("", "-", "–", "—", "n/a", "na");
     private static final Set<String> OVER_RANGE = Set.of("ol", "o.l.", "o.l", "over", "overload");
     private static final BigDecimal GREATEST = BigDecimal.valueOf(1_000_000_000);

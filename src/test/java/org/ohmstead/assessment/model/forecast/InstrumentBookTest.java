@@ -60,8 +60,7 @@ class InstrumentBookTest {
     /** One other string, its expectation exact: the day's spread .022 against its own .012 weighs it by .0484 / .0628. */
     @Test
     void anotherStringsErrorIsTakenForTheInstrumentsByTheirVariances() {
-        SharedError shared =
-                SharedError.from(List.of(new SurveyInnovation(.03, 0)), ForecastParameters.standard());
+        SharedError shared = SharedError.from(List.of(new SurveyInnovation(.03, 0)), ForecastParameters.standard());
         double prior = .022 * .022;
         double gain = prior / (prior + .012 * .012);
         assertThat(shared.mean()).isCloseTo(gain * .03, within(1e-12));
