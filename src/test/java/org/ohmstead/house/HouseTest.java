@@ -51,6 +51,7 @@ class HouseTest {
             Map.entry("intake.check", List.of(ROOT + "intake.file", ROOT + "statistics")),
             Map.entry("assessment.model", List.of("org.hipparchus..", ROOT + "statistics")),
             Map.entry("programme.rules", List.of()),
+            Map.entry("programme.rounds", List.of()),
             Map.entry(
                     "replay",
                     List.of(
