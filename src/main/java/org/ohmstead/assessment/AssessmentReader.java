@@ -57,6 +57,7 @@ class AssessmentReader {
                 Urgency.valueOf(row.getString("urgency")),
                 row.getString("headline"),
                 row.getObject("recheck_by", LocalDate.class),
+                detail.riskDate(),
                 detail.figures(),
                 detail.reasons(),
                 detail.doubts(),

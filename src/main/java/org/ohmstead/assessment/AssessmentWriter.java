@@ -34,12 +34,14 @@ class AssessmentWriter {
 
     private final JdbcTemplate jdbc;
     private final UnitRows units;
+    private final ForecastStates states;
     private final JsonMapper json;
     private final Clock clock;
 
-    AssessmentWriter(JdbcTemplate jdbc, UnitRows units, JsonMapper json, Clock clock) {
+    AssessmentWriter(JdbcTemplate jdbc, UnitRows units, ForecastStates states, JsonMapper json, Clock clock) {
         this.jdbc = jdbc;
         this.units = units;
+        this.states = states;
         this.json = json;
         this.clock = clock;
     }
@@ -93,6 +95,7 @@ class AssessmentWriter {
         jdbc.batchUpdate(KEEP, kept);
         jdbc.batchUpdate(PUT_IN_FORCE, current);
         units.replace(judged.stream().map(Judged::judgement).toList());
+        states.store(judged);
     }
 
     private Object[] row(Judged one, Timestamp now) {

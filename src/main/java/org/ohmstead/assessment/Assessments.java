@@ -6,18 +6,10 @@ import static org.ohmstead.access.Permission.SETTLE_SURVEYS;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
-import org.ohmstead.assessment.model.JarJudgement;
-import org.ohmstead.assessment.model.Judge;
-import org.ohmstead.assessment.model.Limits;
-import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.assessment.model.StringJudgement;
-import org.ohmstead.assessment.model.UnitForecast;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.StringBlueprint;
 import org.ohmstead.kernel.NotFound;
@@ -41,7 +33,7 @@ public class Assessments {
     private final Access access;
     private final ApplicationEventPublisher events;
     private final Clock clock;
-    private final Limits limits;
+    private final Judging judging;
 
     Assessments(
             FleetRegister register,
@@ -52,7 +44,7 @@ public class Assessments {
             Access access,
             ApplicationEventPublisher events,
             Clock clock,
-            AssessmentSettings settings) {
+            Judging judging) {
         this.register = register;
         this.ledger = ledger;
         this.reader = reader;
@@ -61,7 +53,7 @@ public class Assessments {
         this.access = access;
         this.events = events;
         this.clock = clock;
-        this.limits = settings.limitsInForce();
+        this.judging = judging;
     }
 
     /**
@@ -133,28 +125,17 @@ public class Assessments {
         List<SurveyRecord> surveys = ledger.surveysOf(stringId);
         LocalDate today = LocalDate.ofInstant(clock.instant(), blueprint.site().timeZone());
         StringHistory history = Histories.of(blueprint, surveys, today);
-        StringJudgement judgement = new Judge(limits).judge(history);
-        byte[] fingerprint = Fingerprint.of(history, limits);
-        if (!writer.isInForce(stringId, fingerprint)) {
-            writer.store(List.of(new Judged(judgement, fingerprint)));
+        Judged judged = judging.judge(List.of(history)).get(0);
+        if (!writer.isInForce(stringId, judged.fingerprint())) {
+            writer.store(List.of(judged));
         }
-        events.publishEvent(announcement(judgement));
+        events.publishEvent(announcement(judged.judgement()));
     }
 
     static StringAssessed announcement(StringJudgement judgement) {
         LocalDate surveyedOn = judgement.surveyId() == null ? null : judgement.asOf();
-        return new StringAssessed(judgement.stringId(), surveyedOn, judgement.recheckBy(), riskOn(judgement));
-    }
-
-    /** The earliest day by which a jar or link crosses its limit with a chance of one in ten. */
-    private static @Nullable LocalDate riskOn(StringJudgement judgement) {
-        return Stream.concat(
-                        judgement.jars().stream().map(JarJudgement::forecast),
-                        judgement.links().stream().map(LinkJudgement::forecast))
-                .filter(Objects::nonNull)
-                .map(UnitForecast::early)
-                .filter(Objects::nonNull)
-                .min(LocalDate::compareTo)
-                .orElse(null);
+        LocalDate riskOn =
+                judgement.riskDate() == null ? null : judgement.riskDate().on();
+        return new StringAssessed(judgement.stringId(), surveyedOn, judgement.recheckBy(), riskOn);
     }
 }

@@ -5,8 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.ohmstead.assessment.model.Judge;
-import org.ohmstead.assessment.model.Limits;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.StringBlueprint;
@@ -32,7 +30,7 @@ class EstateWalk {
     private final ApplicationEventPublisher events;
     private final TransactionTemplate ownTransaction;
     private final Clock clock;
-    private final Limits limits;
+    private final Judging judging;
 
     EstateWalk(
             FleetRegister register,
@@ -42,7 +40,7 @@ class EstateWalk {
             ApplicationEventPublisher events,
             PlatformTransactionManager transactions,
             Clock clock,
-            AssessmentSettings settings) {
+            Judging judging) {
         this.register = register;
         this.ledger = ledger;
         this.writer = writer;
@@ -51,7 +49,7 @@ class EstateWalk {
         this.ownTransaction = new TransactionTemplate(transactions);
         ownTransaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
         this.clock = clock;
-        this.limits = settings.limitsInForce();
+        this.judging = judging;
     }
 
     /** Strings without a survey have none to be judged again; they are judged when the register changes. */
@@ -102,23 +100,23 @@ class EstateWalk {
         private List<Judged> news() {
             Map<Long, StringBlueprint> blueprints = register.blueprints(
                     chunk.stream().map(StringSurveys::stringId).toList());
-            List<Judged> news = new ArrayList<>();
+            List<StringHistory> news = new ArrayList<>();
             for (StringSurveys surveys : chunk) {
                 StringBlueprint blueprint = blueprints.get(surveys.stringId());
                 if (blueprint != null) {
                     addIfNew(news, blueprint, surveys);
                 }
             }
-            return news;
+            return judging.judge(news);
         }
 
-        private void addIfNew(List<Judged> news, StringBlueprint blueprint, StringSurveys surveys) {
+        private void addIfNew(List<StringHistory> news, StringBlueprint blueprint, StringSurveys surveys) {
             LocalDate today =
                     LocalDate.ofInstant(clock.instant(), blueprint.site().timeZone());
             StringHistory history = Histories.of(blueprint, surveys.surveys(), today);
-            byte[] fingerprint = Fingerprint.of(history, limits);
-            if (!AssessmentWriter.inForceWord(fingerprint).equals(inForceAtStart.get(surveys.stringId()))) {
-                news.add(new Judged(new Judge(limits).judge(history), fingerprint));
+            String word = AssessmentWriter.inForceWord(judging.fingerprint(history));
+            if (!word.equals(inForceAtStart.get(surveys.stringId()))) {
+                news.add(history);
             }
         }
 

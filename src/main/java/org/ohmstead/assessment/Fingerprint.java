@@ -4,11 +4,14 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.TreeMap;
 import org.ohmstead.assessment.model.Judge;
 import org.ohmstead.assessment.model.Limits;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.assessment.model.SurveyReadings;
+import org.ohmstead.assessment.model.forecast.ForecastParameters;
 
 /** SHA-256 over everything a judgement looks at: two judgements of one fingerprint and engine are the same. */
 final class Fingerprint {
@@ -20,13 +23,40 @@ final class Fingerprint {
 
     static byte[] of(StringHistory history, Limits limits) {
         Fingerprint fingerprint = new Fingerprint();
-        fingerprint.add(Judge.ENGINE_VERSION + limits.version() + new TreeMap<>(limits.changed()));
+        fingerprint.add(Judge.ENGINE_VERSION + "/"
+                + ForecastParameters.standard().version() + "/" + limits.version() + new TreeMap<>(limits.changed()));
         fingerprint.add(history.plan().toString());
         fingerprint.add(history.spells().toString());
         fingerprint.add(history.remakes().toString());
         history.surveys().forEach(fingerprint::add);
-        fingerprint.flush();
-        return fingerprint.digest.digest();
+        return fingerprint.done();
+    }
+
+    /**
+     * Over what the forecast has seen of the first surveys: work done after the last of them is left out, since it tells
+     * nothing of them, and so are the days on which jars were taken out.
+     */
+    static byte[] ofFirst(int surveys, StringHistory history) {
+        Fingerprint fingerprint = new Fingerprint();
+        List<SurveyReadings> first = history.surveys().subList(0, surveys);
+        LocalDate until = first.stream()
+                .map(SurveyReadings::takenOn)
+                .reduce(history.plan().inServiceOn(), (a, b) -> a.isAfter(b) ? a : b);
+        fingerprint.add(history.plan().toString());
+        history.spells().stream()
+                .filter(spell -> !spell.during().from().isAfter(until))
+                .forEach(spell ->
+                        fingerprint.add(spell.position() + "/" + spell.during().from() + "/" + spell.baselineOhmic()));
+        history.remakes().stream()
+                .filter(remake -> !remake.remadeOn().isAfter(until))
+                .forEach(remake -> fingerprint.add(remake.toString()));
+        first.forEach(fingerprint::add);
+        return fingerprint.done();
+    }
+
+    private byte[] done() {
+        flush();
+        return digest.digest();
     }
 
     private void add(SurveyReadings survey) {

@@ -10,6 +10,8 @@ import org.ohmstead.assessment.model.JarJudgement;
 import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.Reason;
 import org.ohmstead.assessment.model.Trend;
+import org.ohmstead.assessment.model.Trouble;
+import org.ohmstead.assessment.model.UnitForecast;
 import org.ohmstead.kernel.LinkKind;
 import org.ohmstead.kernel.OhmicKind;
 import org.ohmstead.kernel.Urgency;
@@ -67,7 +69,7 @@ class UnitReader {
                 number(row, "volts_off_median"),
                 number(row, "celsius"),
                 reasons(row),
-                null);
+                forecast(row));
     }
 
     private LinkJudgement link(ResultSet row) throws SQLException {
@@ -91,7 +93,7 @@ class UnitReader {
                 number(row, "drop_millivolts"),
                 number(row, "heat_watts"),
                 reasons(row),
-                null);
+                forecast(row));
     }
 
     private static Baseline baseline(ResultSet row, Baseline.Origin origin, double value) throws SQLException {
@@ -107,6 +109,23 @@ class UnitReader {
                         number(row, "trend_low_per_year"),
                         number(row, "trend_high_per_year"),
                         row.getInt("trend_readings"));
+    }
+
+    private static @Nullable UnitForecast forecast(ResultSet row) throws SQLException {
+        Double chance = number(row, "chance_within_year");
+        String trouble = row.getString("trouble");
+        return chance == null
+                ? null
+                : new UnitForecast(
+                        chance,
+                        row.getDouble("risk"),
+                        row.getDouble("beyond_limit"),
+                        row.getObject("crosses_early", LocalDate.class),
+                        row.getObject("crosses_middle", LocalDate.class),
+                        row.getObject("crosses_late", LocalDate.class),
+                        row.getDouble("rise_over_new"),
+                        row.getDouble("rate_per_year"),
+                        trouble == null ? null : Trouble.valueOf(trouble));
     }
 
     private static @Nullable Double number(ResultSet row, String column) throws SQLException {

@@ -20,6 +20,7 @@ import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.Reason;
 import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.assessment.model.Trend;
+import org.ohmstead.assessment.model.UnitForecast;
 import org.ohmstead.copy.CopyColumn;
 import org.ohmstead.copy.CopyTable;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -95,7 +96,7 @@ class UnitRows {
                 doublePrecision("volts_off_median", Unit.get(JarJudgement::voltsOffMedian)),
                 doublePrecision("celsius", Unit.get(JarJudgement::celsius)),
                 jsonb("reasons", jar -> reasons(jar.of().reasons())));
-        return joined(own, trendColumns(JarJudgement::trend));
+        return joined(joined(own, trendColumns(JarJudgement::trend)), forecastColumns(JarJudgement::forecast));
     }
 
     private List<CopyColumn<Unit<LinkJudgement>>> linkColumns() {
@@ -117,7 +118,7 @@ class UnitRows {
                 doublePrecision("drop_millivolts", Unit.get(LinkJudgement::dropMillivolts)),
                 doublePrecision("heat_watts", Unit.get(LinkJudgement::heatWatts)),
                 jsonb("reasons", link -> reasons(link.of().reasons())));
-        return joined(own, trendColumns(LinkJudgement::trend));
+        return joined(joined(own, trendColumns(LinkJudgement::trend)), forecastColumns(LinkJudgement::forecast));
     }
 
     private static <J> List<CopyColumn<Unit<J>>> trendColumns(Function<J, @Nullable Trend> trend) {
@@ -126,6 +127,19 @@ class UnitRows {
                 doublePrecision("trend_low_per_year", Unit.get(trend, Trend::lowPerYear)),
                 doublePrecision("trend_high_per_year", Unit.get(trend, Trend::highPerYear)),
                 integerOrNull("trend_readings", Unit.get(trend, Trend::readings)));
+    }
+
+    private static <J> List<CopyColumn<Unit<J>>> forecastColumns(Function<J, @Nullable UnitForecast> forecast) {
+        return List.of(
+                doublePrecision("chance_within_year", Unit.get(forecast, UnitForecast::chanceWithinYear)),
+                doublePrecision("risk", Unit.get(forecast, UnitForecast::risk)),
+                doublePrecision("beyond_limit", Unit.get(forecast, UnitForecast::beyondLimit)),
+                date("crosses_early", Unit.get(forecast, UnitForecast::early)),
+                date("crosses_middle", Unit.get(forecast, UnitForecast::middle)),
+                date("crosses_late", Unit.get(forecast, UnitForecast::late)),
+                doublePrecision("rise_over_new", Unit.get(forecast, UnitForecast::riseOverNew)),
+                doublePrecision("rate_per_year", Unit.get(forecast, UnitForecast::ratePerYear)),
+                word("trouble", Unit.get(forecast, UnitForecast::trouble)));
     }
 
     private static <T> List<T> joined(List<T> some, List<T> others) {

@@ -18,6 +18,9 @@ public record Doubt(Kind kind, String words) {
         REFERENCE_UNFIT,
         CABLE_UNKNOWN,
         CABLE_DOMINATES,
-        STRAPS_MISSING
+        STRAPS_MISSING,
+        READ_APART,
+        RENEWED_WITHOUT_RECORD,
+        INSTRUMENT_OFF
     }
 }

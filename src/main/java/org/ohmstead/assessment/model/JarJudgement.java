@@ -40,6 +40,30 @@ public record JarJudgement(
         reasons = List.copyOf(reasons);
     }
 
+    /** The same with what the forecast says and asks; it never asks less than before. */
+    public JarJudgement with(UnitForecast said, List<Reason> more) {
+        List<Reason> all = Verdicts.joined(reasons, more);
+        return new JarJudgement(
+                position,
+                serial,
+                sittingSince,
+                Verdicts.urgency(all),
+                readOn,
+                ohmicKind,
+                ohmic,
+                baseline,
+                changeOnBaseline,
+                changeOnMedian,
+                robustZ,
+                trend,
+                volts,
+                voltsPerCell,
+                voltsOffMedian,
+                celsius,
+                all,
+                said);
+    }
+
     static JarJudgement of(JarCase jar, List<Reason> reasons) {
         OhmicEvidence ohmic = jar.ohmic();
         Reading last = ohmic.last();

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Judges a string from its history by the practitioner's rules. A pure function: the same history and limits always give
@@ -12,7 +13,7 @@ import java.util.stream.Stream;
 public final class Judge {
 
     /** Raised whenever the same inputs would be judged differently. */
-    public static final String ENGINE_VERSION = "rules-1";
+    public static final String ENGINE_VERSION = "rules-2";
 
     private final Limits limits;
 
@@ -33,6 +34,40 @@ public final class Judge {
         return judge(StringCase.of(panel, jars, links, limits));
     }
 
+    /** The same judgement with what else was found of its jars and links: urgency, headline, dates and advice follow. */
+    public StringJudgement with(
+            StringJudgement judgement,
+            List<JarJudgement> jars,
+            List<LinkJudgement> links,
+            List<Doubt> doubts,
+            @Nullable RiskDate riskDate) {
+        List<Reason> all = all(judgement.reasons(), jars, links);
+        return new StringJudgement(
+                judgement.stringId(),
+                judgement.asOf(),
+                judgement.surveyId(),
+                judgement.limitsVersion(),
+                Verdicts.urgency(all),
+                Headline.of(judgement.reasons(), jars, links),
+                Verdicts.recheckBy(judgement.asOf(), all.stream()),
+                riskDate,
+                judgement.figures(),
+                judgement.reasons(),
+                doubts,
+                new Adviser(jars, links, judgement.reasons(), judgement.figures(), limits).advise(),
+                jars,
+                links);
+    }
+
+    private static List<Reason> all(List<Reason> reasons, List<JarJudgement> jars, List<LinkJudgement> links) {
+        return Stream.of(
+                        reasons.stream(),
+                        Verdicts.of(jars, JarJudgement::reasons),
+                        Verdicts.of(links, LinkJudgement::reasons))
+                .flatMap(stream -> stream)
+                .toList();
+    }
+
     private StringJudgement judge(StringCase string) {
         List<JarJudgement> jars =
                 string.jars().stream().map(jar -> JarRules.judge(jar, limits)).toList();
@@ -43,12 +78,7 @@ public final class Judge {
         StringFigures figures = Figures.of(string, limits);
         Panel panel = string.panel();
         LocalDate asOf = StringCase.asOf(panel);
-        List<Reason> all = Stream.of(
-                        reasons.stream(),
-                        Verdicts.of(jars, JarJudgement::reasons),
-                        Verdicts.of(links, LinkJudgement::reasons))
-                .flatMap(stream -> stream)
-                .toList();
+        List<Reason> all = all(reasons, jars, links);
         return new StringJudgement(
                 panel.history().plan().stringId(),
                 asOf,
@@ -57,6 +87,7 @@ public final class Judge {
                 Verdicts.urgency(all),
                 Headline.of(reasons, jars, links),
                 Verdicts.recheckBy(asOf, all.stream()),
+                null,
                 figures,
                 reasons,
                 Doubts.of(string, limits),

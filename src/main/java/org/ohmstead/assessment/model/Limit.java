@@ -44,6 +44,15 @@ public enum Limit {
     LIFE_HALVING(25.0 / 3, "K", Provenance.READ, "halves per 15 °F: RS-1476 p. 20; other makers say 10 K"),
     LIFE_TEST(0.85, "of the expected life", Provenance.READ, "specification SR 3.8.4.8: yearly capacity tests"),
     RENEW_SHARE(0.20, "of the jars", Provenance.OURS, "common practice, no source"),
+    RISK_NOTE(0.10, "chance within twelve months", Provenance.OURS, "worth knowing, asks nothing"),
+    RISK_FLAG(
+            0.20,
+            "chance within twelve months",
+            Provenance.OURS,
+            "0.15 where a failure is dear, 0.30 where a visit is"),
+    RISK_ACT(0.50, "chance within twelve months", Provenance.OURS, "more likely than not"),
+    LINK_RISK_PLAN(0.50, "chance within twelve months", Provenance.OURS, "links near their limit may stay there long"),
+    RISK_READINGS(3, "readings since it was fitted", Provenance.OURS, "fewer rest on what is known of its like"),
     RECHECK_SOON(30, "days", Provenance.OURS, "a sharp finding should not wait for the next round"),
     RECHECK(90, "days", Provenance.OURS, "a mild finding may ride with a quarterly visit");
 

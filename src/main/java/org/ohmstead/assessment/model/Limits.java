@@ -11,7 +11,7 @@ import java.util.Map;
  */
 public record Limits(String version, Map<Limit, Double> changed) {
 
-    private static final String VERSION = "1";
+    private static final String VERSION = "2";
 
     public Limits {
         changed = Map.copyOf(changed);
@@ -35,7 +35,8 @@ public record Limits(String version, Map<Limit, Double> changed) {
         return set == null ? limit.standard() : set;
     }
 
-    int countOf(Limit limit) {
+    /** Rounded to a whole number. */
+    public int countOf(Limit limit) {
         return (int) Math.round(of(limit));
     }
 

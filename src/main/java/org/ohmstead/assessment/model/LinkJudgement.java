@@ -42,6 +42,30 @@ public record LinkJudgement(
         reasons = List.copyOf(reasons);
     }
 
+    /** The same with what the forecast says and asks; it never asks less than before. */
+    public LinkJudgement with(UnitForecast said, List<Reason> more) {
+        List<Reason> all = Verdicts.joined(reasons, more);
+        return new LinkJudgement(
+                ordinal,
+                kind,
+                madeOn,
+                Verdicts.urgency(all),
+                readOn,
+                combinedMicroohms,
+                conductorMicroohms,
+                netMicroohms,
+                cableDominates,
+                baseline,
+                changeOnBaseline,
+                kindAverageMicroohms,
+                changeOnKind,
+                trend,
+                dropMillivolts,
+                heatWatts,
+                all,
+                said);
+    }
+
     static LinkJudgement of(LinkCase link, List<Reason> reasons) {
         LinkReading last = link.last();
         return new LinkJudgement(

@@ -14,12 +14,12 @@ import org.ohmstead.kernel.Urgency;
 public record Reason(Rule rule, Urgency asks, String words, String wouldChange, int recheckDays) {
 
     /** Something worth knowing that asks nothing. */
-    static Reason note(Rule rule, String words, String wouldChange) {
+    public static Reason note(Rule rule, String words, String wouldChange) {
         return new Reason(rule, Urgency.CLEAR, words, wouldChange, 0);
     }
 
     /** A finding that asks for work, or for a second reading before anyone works. */
-    static Reason asking(Rule rule, Urgency asks, String words, String wouldChange, Limits limits) {
+    public static Reason asking(Rule rule, Urgency asks, String words, String wouldChange, Limits limits) {
         int days = switch (asks) {
             case ACT -> limits.countOf(Limit.RECHECK_SOON);
             case RECHECK -> limits.countOf(Limit.RECHECK);

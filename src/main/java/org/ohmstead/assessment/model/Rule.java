@@ -1,6 +1,6 @@
 package org.ohmstead.assessment.model;
 
-/** The practitioner's rules, by name. {@code docs/assessment.md} has the table of what each asks for. */
+/** The practitioner's rules and those on the forecast, by name. {@code docs/assessment.md} has the table of what each asks for. */
 public enum Rule {
     JAR_OVER_BASELINE,
     JAR_UNDER_BASELINE,
@@ -15,6 +15,10 @@ public enum Rule {
     LINK_INSTALLATION,
     LINK_DROP,
     LINK_NOT_READ,
+    JAR_RISK,
+    JAR_READ_APART,
+    LINK_RISK,
+    LINK_READ_APART,
     STRING_RISEN,
     STRING_FLOAT,
     STRING_TEMPERATURE_SPREAD,

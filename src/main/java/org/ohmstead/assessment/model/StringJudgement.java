@@ -13,6 +13,7 @@ import org.ohmstead.kernel.Urgency;
  * @param limitsVersion of the default limits it was judged with
  * @param headline one sentence
  * @param recheckBy by when someone must read again; null when nobody need before the next round
+ * @param riskDate by when the forecast wants another survey; null when the longest interval will do
  * @param reasons of the string as a whole; those of jars and links stand with them
  * @param jars one per position, in order
  * @param links one per ordinal 0..N, in order
@@ -25,6 +26,7 @@ public record StringJudgement(
         Urgency urgency,
         String headline,
         @Nullable LocalDate recheckBy,
+        @Nullable RiskDate riskDate,
         StringFigures figures,
         List<Reason> reasons,
         List<Doubt> doubts,

@@ -25,6 +25,13 @@ final class Verdicts {
                 .toList();
     }
 
+    /** The most urgent first; between equals the practitioner's rules speak before the forecast. */
+    static List<Reason> joined(List<Reason> rules, List<Reason> forecast) {
+        return Stream.concat(rules.stream(), forecast.stream())
+                .sorted(Comparator.comparing(Reason::asks).reversed())
+                .toList();
+    }
+
     /** The most that any reason asks. */
     static Urgency urgency(Collection<Reason> reasons) {
         return reasons.stream().map(Reason::asks).reduce(Urgency.CLEAR, Urgency::or);

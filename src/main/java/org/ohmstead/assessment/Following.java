@@ -1,0 +1,89 @@
+package org.ohmstead.assessment;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ohmstead.assessment.model.StringHistory;
+import org.ohmstead.assessment.model.SurveyReadings;
+import org.ohmstead.assessment.model.forecast.ForecastParameters;
+import org.ohmstead.assessment.model.forecast.ForecastState;
+import org.ohmstead.assessment.model.forecast.Forecaster;
+import org.ohmstead.assessment.model.forecast.StringForecast;
+import org.ohmstead.assessment.model.forecast.SurveyInnovation;
+
+/**
+ * Follows a string to its last survey: from where it was left when the surveys seen then still stand as they were, from
+ * the start otherwise.
+ */
+final class Following {
+
+    private final StringHistory history;
+    private final ForecastParameters parameters;
+    private final Forecaster forecaster;
+    private final List<Long> surveyIds = new ArrayList<>();
+    private final List<@Nullable Double> innovations = new ArrayList<>();
+    private final List<@Nullable Double> variances = new ArrayList<>();
+    private ForecastState state;
+    private int seen;
+
+    Following(StringHistory history, ForecastParameters parameters, @Nullable Followed before) {
+        this.history = history;
+        this.parameters = parameters;
+        this.forecaster = Forecaster.of(history, parameters);
+        this.state = forecaster.start();
+        if (before != null && stillHolds(before)) {
+            goOnFrom(before);
+        }
+        history.surveys().subList(seen, history.surveys().size()).forEach(this::take);
+    }
+
+    private boolean stillHolds(Followed before) {
+        return before.surveys() <= history.surveys().size()
+                && Arrays.equals(before.fingerprint(), Fingerprint.ofFirst(before.surveys(), history));
+    }
+
+    private void goOnFrom(Followed before) {
+        ForecastState kept = ForecastState.fromBytes(before.state(), parameters);
+        if (kept != null) {
+            state = kept;
+            seen = before.surveys();
+            surveyIds.addAll(List.of(before.surveyIds()));
+            innovations.addAll(Arrays.asList(before.innovations()));
+            variances.addAll(Arrays.asList(before.variances()));
+        }
+    }
+
+    private void take(SurveyReadings survey) {
+        if (survey.instrument() != null) {
+            SurveyInnovation innovation = forecaster.innovation(state, survey);
+            surveyIds.add(survey.surveyId());
+            innovations.add(orNull(innovation.value()));
+            variances.add(orNull(innovation.variance()));
+        }
+        state = forecaster.advance(state, survey);
+        seen++;
+    }
+
+    private static @Nullable Double orNull(double value) {
+        return Double.isFinite(value) ? value : null;
+    }
+
+    StringForecast forecast() {
+        return forecaster.forecast(state);
+    }
+
+    ForecastState state() {
+        return state;
+    }
+
+    Followed followed() {
+        return new Followed(
+                seen,
+                Fingerprint.ofFirst(seen, history),
+                state.toBytes(parameters),
+                surveyIds.toArray(Long[]::new),
+                innovations.toArray(Double[]::new),
+                variances.toArray(Double[]::new));
+    }
+}
