@@ -14,6 +14,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.HexFormat;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A real PostgreSQL server on a directory of its own, started and stopped with the service. Durable: a commit is on
@@ -37,7 +38,11 @@ public final class EmbeddedDatabase implements AutoCloseable {
         this.password = password;
     }
 
-    /** Starts the server on that directory, making it where there is none. */
+    /**
+     * Starts the server on that directory, making it where there is none.
+     *
+     * @throws DatabaseNotStarted when it cannot, or another running service has the directory
+     */
     public static EmbeddedDatabase startIn(Path directory) {
         Path home = directory.toAbsolutePath().normalize();
         try {
@@ -47,12 +52,7 @@ public final class EmbeddedDatabase implements AutoCloseable {
             String password = password(home);
             return new EmbeddedDatabase(lockFile, start(home, password), password);
         } catch (IOException | IllegalStateException e) {
-            throw new IllegalStateException(
-                    "The database in " + home + " could not be started: " + e.getMessage()
-                            + ". As root this needs the command \"unshare\" with user namespaces allowed; otherwise"
-                            + " run the service as an ordinary user, or name another PostgreSQL server in"
-                            + " SPRING_DATASOURCE_URL.",
-                    e);
+            throw new DatabaseNotStarted(home, e);
         }
     }
 
@@ -120,12 +120,12 @@ public final class EmbeddedDatabase implements AutoCloseable {
         FileLock lock = tryLock(channel);
         if (lock == null) {
             channel.close();
-            throw new IOException("another running service uses this directory");
+            throw new DirectoryInUse();
         }
         return channel;
     }
 
-    private static @org.jspecify.annotations.Nullable FileLock tryLock(FileChannel channel) throws IOException {
+    private static @Nullable FileLock tryLock(FileChannel channel) throws IOException {
         try {
             return channel.tryLock();
         } catch (OverlappingFileLockException e) {

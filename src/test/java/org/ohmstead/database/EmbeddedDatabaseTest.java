@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.beans.factory.BeanCreationException;
 
 class EmbeddedDatabaseTest {
 
@@ -42,7 +43,11 @@ class EmbeddedDatabaseTest {
         try (EmbeddedDatabase database = EmbeddedDatabase.startIn(directory)) {
             assertThatThrownBy(() -> EmbeddedDatabase.startIn(directory))
                     .isInstanceOf(IllegalStateException.class)
-                    .hasMessageContaining("another running service uses this directory");
+                    .hasMessageContaining("another running service uses this directory")
+                    .satisfies(refused -> assertThat(new DatabaseNotStartedAnalyzer()
+                                    .analyze(new BeanCreationException("no database", refused))
+                                    .getAction())
+                            .startsWith("Stop the other service"));
             assertThatThrownBy(() -> connect(database, "guess")).isInstanceOf(SQLException.class);
         }
     }
