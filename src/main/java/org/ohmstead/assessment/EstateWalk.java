@@ -5,6 +5,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
+import org.ohmstead.access.Access;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.StringBlueprint;
@@ -17,16 +20,20 @@ import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** One walk over the estate: all surveys in one ordered stream, judgements stored some strings at a time. */
+/**
+ * One walk over the estate: all surveys in one ordered stream, judged and stored some strings at a time while the next are
+ * being read.
+ */
 @Component
 class EstateWalk {
 
-    private static final int CHUNK = 50;
+    private static final int CHUNK = 25;
 
     private final FleetRegister register;
     private final SurveyLedger ledger;
     private final AssessmentWriter writer;
     private final Runs runs;
+    private final Access access;
     private final ApplicationEventPublisher events;
     private final TransactionTemplate ownTransaction;
     private final Clock clock;
@@ -37,6 +44,7 @@ class EstateWalk {
             SurveyLedger ledger,
             AssessmentWriter writer,
             Runs runs,
+            Access access,
             ApplicationEventPublisher events,
             PlatformTransactionManager transactions,
             Clock clock,
@@ -45,6 +53,7 @@ class EstateWalk {
         this.ledger = ledger;
         this.writer = writer;
         this.runs = runs;
+        this.access = access;
         this.events = events;
         this.ownTransaction = new TransactionTemplate(transactions);
         ownTransaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
@@ -56,15 +65,44 @@ class EstateWalk {
     void through(long runId) {
         List<Long> strings = register.strings().stream().map(StringView::id).toList();
         runs.start(runId, strings.size());
-        new Pass(runId, writer.inForce()).run();
+        try (OneAhead worker = new OneAhead()) {
+            Pass pass = new Pass(runId, writer.inForce());
+            Chunks chunks = new Chunks(
+                    chunk -> worker.submit(() -> access.asSystem(Assessments.ACTOR, () -> pass.judgeAndStore(chunk))));
+            ledger.streamAll(chunks::take);
+            chunks.finish();
+            worker.await();
+        }
     }
 
-    /** The state of one walk. */
+    /** Gathers strings and hands them on some at a time. */
+    private static final class Chunks {
+
+        private final Consumer<List<StringSurveys>> consumer;
+        private List<StringSurveys> gathered = new ArrayList<>(CHUNK);
+
+        Chunks(Consumer<List<StringSurveys>> consumer) {
+            this.consumer = consumer;
+        }
+
+        void take(StringSurveys surveys) {
+            gathered.add(surveys);
+            if (gathered.size() == CHUNK) {
+                finish();
+            }
+        }
+
+        void finish() {
+            consumer.accept(gathered);
+            gathered = new ArrayList<>(CHUNK);
+        }
+    }
+
+    /** The state of one walk; used by one thread after the other, never by two at once. */
     private final class Pass {
 
         private final long runId;
         private final Map<Long, String> inForceAtStart;
-        private final List<StringSurveys> chunk = new ArrayList<>(CHUNK);
         private int seen;
         private int judged;
 
@@ -73,51 +111,37 @@ class EstateWalk {
             this.inForceAtStart = inForceAtStart;
         }
 
-        void run() {
-            ledger.streamAll(this::take);
-            finishChunk();
-        }
-
-        private void take(StringSurveys surveys) {
-            chunk.add(surveys);
-            if (chunk.size() == CHUNK) {
-                finishChunk();
-            }
-        }
-
-        private void finishChunk() {
+        void judgeAndStore(List<StringSurveys> chunk) {
             ownTransaction.executeWithoutResult(status -> {
-                List<Judged> news = news();
+                List<Judged> news = news(chunk);
                 seen += chunk.size();
                 if (!news.isEmpty()) {
                     store(writer.withoutNews(news, inForceAtStart));
                 }
                 runs.progress(runId, seen, judged);
             });
-            chunk.clear();
         }
 
-        private List<Judged> news() {
+        /** Looked at on all processors. */
+        private List<Judged> news(List<StringSurveys> chunk) {
             Map<Long, StringBlueprint> blueprints = register.blueprints(
                     chunk.stream().map(StringSurveys::stringId).toList());
-            List<StringHistory> news = new ArrayList<>();
-            for (StringSurveys surveys : chunk) {
-                StringBlueprint blueprint = blueprints.get(surveys.stringId());
-                if (blueprint != null) {
-                    addIfNew(news, blueprint, surveys);
-                }
-            }
-            return judging.judge(news);
+            return judging.judge(chunk.parallelStream()
+                    .filter(surveys -> blueprints.containsKey(surveys.stringId()))
+                    .map(surveys -> history(Objects.requireNonNull(blueprints.get(surveys.stringId())), surveys))
+                    .filter(this::isNew)
+                    .toList());
         }
 
-        private void addIfNew(List<StringHistory> news, StringBlueprint blueprint, StringSurveys surveys) {
+        private StringHistory history(StringBlueprint blueprint, StringSurveys surveys) {
             LocalDate today =
                     LocalDate.ofInstant(clock.instant(), blueprint.site().timeZone());
-            StringHistory history = Histories.of(blueprint, surveys.surveys(), today);
+            return Histories.of(blueprint, surveys.surveys(), today);
+        }
+
+        private boolean isNew(StringHistory history) {
             String word = AssessmentWriter.inForceWord(judging.fingerprint(history));
-            if (!word.equals(inForceAtStart.get(surveys.stringId()))) {
-                news.add(history);
-            }
+            return !word.equals(inForceAtStart.get(history.plan().stringId()));
         }
 
         private void store(List<Judged> news) {

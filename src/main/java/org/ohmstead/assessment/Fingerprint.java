@@ -1,12 +1,16 @@
 package org.ohmstead.assessment;
 
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.assessment.model.Judge;
 import org.ohmstead.assessment.model.Limits;
 import org.ohmstead.assessment.model.StringHistory;
@@ -15,6 +19,15 @@ import org.ohmstead.assessment.model.forecast.ForecastParameters;
 
 /** SHA-256 over everything a judgement looks at: two judgements of one fingerprint and engine are the same. */
 final class Fingerprint {
+
+    private static final ClassValue<List<Method>> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected List<Method> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .map(RecordComponent::getAccessor)
+                    .toList();
+        }
+    };
 
     private final MessageDigest digest = sha256();
     private final ByteBuffer buffer = ByteBuffer.allocate(8192);
@@ -25,9 +38,9 @@ final class Fingerprint {
         Fingerprint fingerprint = new Fingerprint();
         fingerprint.add(Judge.ENGINE_VERSION + "/"
                 + ForecastParameters.standard().version() + "/" + limits.version() + new TreeMap<>(limits.changed()));
-        fingerprint.add(history.plan().toString());
-        fingerprint.add(history.spells().toString());
-        fingerprint.add(history.remakes().toString());
+        fingerprint.add(history.plan());
+        fingerprint.add(history.spells());
+        fingerprint.add(history.remakes());
         history.surveys().forEach(fingerprint::add);
         return fingerprint.done();
     }
@@ -42,14 +55,14 @@ final class Fingerprint {
         LocalDate until = first.stream()
                 .map(SurveyReadings::takenOn)
                 .reduce(history.plan().inServiceOn(), (a, b) -> a.isAfter(b) ? a : b);
-        fingerprint.add(history.plan().toString());
+        fingerprint.add(history.plan());
         history.spells().stream()
                 .filter(spell -> !spell.during().from().isAfter(until))
                 .forEach(spell ->
                         fingerprint.add(spell.position() + "/" + spell.during().from() + "/" + spell.baselineOhmic()));
         history.remakes().stream()
                 .filter(remake -> !remake.remadeOn().isAfter(until))
-                .forEach(remake -> fingerprint.add(remake.toString()));
+                .forEach(fingerprint::add);
         first.forEach(fingerprint::add);
         return fingerprint.done();
     }
@@ -72,9 +85,33 @@ final class Fingerprint {
         }
     }
 
+    /** Records and lists part by part, so that a component added later counts by itself. */
+    private void add(@Nullable Object value) {
+        if (value instanceof Record parts) {
+            add(parts);
+        } else if (value instanceof List<?> list) {
+            put(list.size());
+            list.forEach(this::add);
+        } else if (value instanceof Number number) {
+            put(Double.doubleToLongBits(number.doubleValue()));
+        } else {
+            add(String.valueOf(value));
+        }
+    }
+
+    private void add(Record parts) {
+        for (Method component : COMPONENTS.get(parts.getClass())) {
+            try {
+                add(component.invoke(parts));
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException("Every component of a record can be read", e);
+            }
+        }
+    }
+
     private void add(String text) {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        add(new double[] {bytes.length});
+        put(bytes.length);
         flush();
         digest.update(bytes);
     }

@@ -26,10 +26,11 @@ class Judging {
         return Fingerprint.of(history, limits);
     }
 
+    /** Arithmetic alone, on all processors; in the order given. */
     List<Judged> judge(List<StringHistory> histories) {
         Map<Long, Followed> before = states.of(
                 histories.stream().map(history -> history.plan().stringId()).toList());
-        return histories.stream()
+        return histories.parallelStream()
                 .map(history -> judge(
                         history,
                         new Following(

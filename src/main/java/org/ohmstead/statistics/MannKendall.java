@@ -29,6 +29,11 @@ public record MannKendall(int score, double variance, double z, double pValue, d
         return new MannKendall(score, variance, z, twoSided(z), tau(score, pairs.count(), inX, inY));
     }
 
+    /** The variance of S alone. */
+    static double variance(Present.Pairs pairs) {
+        return variance(pairs.count(), Ties.in(pairs.x()), Ties.in(pairs.y()));
+    }
+
     private static int score(Present.Pairs pairs) {
         double[] x = pairs.x();
         double[] y = pairs.y();

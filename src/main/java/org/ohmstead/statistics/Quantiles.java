@@ -12,7 +12,15 @@ public final class Quantiles {
 
     /** The middle value, or the mean of the middle two. */
     public static double median(double[] values) {
-        return ofSorted(Present.sorted(values), 0.5);
+        return settleMedian(Present.in(values));
+    }
+
+    /** Of numbers none of which is missing; leaves the lower half before the middle and the upper half after it. */
+    static double settleMedian(double[] present) {
+        if (present.length > 0) {
+            Ranks.settle(present, (present.length - 1) / 2, present.length / 2);
+        }
+        return ofSorted(present, 0.5);
     }
 
     /**
@@ -28,6 +36,7 @@ public final class Quantiles {
         return ofSorted(Present.sorted(values), share);
     }
 
+    /** What stands at the ranks beside that share must stand where sorting puts it. */
     static double ofSorted(double[] sorted, double share) {
         if (sorted.length == 0) {
             return Double.NaN;

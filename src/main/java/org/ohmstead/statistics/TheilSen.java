@@ -13,7 +13,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * @param slope in y per x
  * @param intercept the median of y - slope·x
  * @param conoverIntercept median(y) - slope·median(x), the form of Conover, Practical Nonparametric Statistics
- * @param slopes all slopes between pairs, sorted
+ * @param slopes all slopes between pairs, the lower half first
  * @param scoreVariance tie-corrected variance of Kendall's S, which sets the interval
  */
 public record TheilSen(double slope, double intercept, double conoverIntercept, double[] slopes, double scoreVariance) {
@@ -21,14 +21,14 @@ public record TheilSen(double slope, double intercept, double conoverIntercept, 
     /** Fits a line through the pairs. */
     public static TheilSen of(double[] x, double[] y) {
         Present.Pairs pairs = Present.pairs(x, y);
-        double[] slopes = sortedSlopes(pairs);
-        double slope = Quantiles.ofSorted(slopes, 0.5);
+        double[] slopes = slopes(pairs);
+        double slope = Quantiles.settleMedian(slopes);
         double[] rest = new double[pairs.count()];
         for (int i = 0; i < rest.length; i++) {
             rest[i] = pairs.y()[i] - slope * pairs.x()[i];
         }
         double conover = Quantiles.median(pairs.y()) - slope * Quantiles.median(pairs.x());
-        double variance = MannKendall.of(pairs.x(), pairs.y()).variance();
+        double variance = MannKendall.variance(pairs);
         return new TheilSen(slope, Quantiles.median(rest), conover, slopes, variance);
     }
 
@@ -46,7 +46,20 @@ public record TheilSen(double slope, double intercept, double conoverIntercept, 
         double reach =
                 new NormalDistribution().inverseCumulativeProbability(0.5 + level / 2) * Math.sqrt(scoreVariance);
         int rank = (int) Math.round((slopes.length - reach) / 2);
-        return rank < 1 ? Interval.EVERYTHING : new Interval(slopes[rank - 1], slopes[slopes.length - rank]);
+        return rank < 1 ? Interval.EVERYTHING : between(rank - 1, slopes.length - rank);
+    }
+
+    /** Both ranks or none lie at the middle, on whose sides the halves have been settled. */
+    private Interval between(int lower, int upper) {
+        double[] settled = slopes.clone();
+        int middle = settled.length / 2;
+        if (lower < middle) {
+            Ranks.settleWithin(settled, 0, middle, lower);
+        }
+        if (upper > middle) {
+            Ranks.settleWithin(settled, middle + 1, settled.length, upper);
+        }
+        return new Interval(settled[lower], settled[upper]);
     }
 
     /** The height of the line at x. */
@@ -54,7 +67,7 @@ public record TheilSen(double slope, double intercept, double conoverIntercept, 
         return intercept + slope * x;
     }
 
-    private static double[] sortedSlopes(Present.Pairs pairs) {
+    private static double[] slopes(Present.Pairs pairs) {
         int n = pairs.count();
         double[] slopes = new double[n * (n - 1) / 2];
         int count = 0;
@@ -66,8 +79,6 @@ public record TheilSen(double slope, double intercept, double conoverIntercept, 
                 }
             }
         }
-        double[] found = Arrays.copyOf(slopes, count);
-        Arrays.sort(found);
-        return found;
+        return count == slopes.length ? slopes : Arrays.copyOf(slopes, count);
     }
 }
