@@ -121,10 +121,11 @@ class HouseTest {
                 .check(production);
     }
 
+    /** A call as well as a reference such as {@code Instant::now}. */
     private static boolean readsTheWallClock(com.tngtech.archunit.core.domain.AccessTarget target) {
         JavaClass owner = target.getOwner();
         String name = target.getName();
-        boolean noArguments = target instanceof com.tngtech.archunit.core.domain.AccessTarget.CodeUnitCallTarget call
+        boolean noArguments = target instanceof com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget call
                 && call.getRawParameterTypes().isEmpty();
         boolean now =
                 name.equals("now") && noArguments && CLOCK_READERS.stream().anyMatch(owner::isEquivalentTo);
