@@ -22,11 +22,11 @@ final class ColumnsReader {
 
     List<Column> read(Row row) {
         List<Column> columns = new ArrayList<>();
-        for (Cell title : row.cells()) {
-            if (title.column() == 1) {
-                columns.add(new Column(1, ColumnKind.POSITION, 0, null, null));
-            } else if (!title.isEmpty()) {
-                column(title).ifPresent(column -> addOnce(columns, column, title));
+        columns.add(new Column(1, row.cell(1).column(), ColumnKind.POSITION, 0, null, null));
+        for (int number = 2; number <= row.cells().size(); number++) {
+            Cell title = row.cell(number);
+            if (!title.isEmpty()) {
+                column(number, title).ifPresent(column -> addOnce(columns, column, title));
             }
         }
         return columns;
@@ -40,37 +40,38 @@ final class ColumnsReader {
         }
     }
 
-    private Optional<Column> column(Cell title) {
+    private Optional<Column> column(int number, Cell title) {
         Matcher parts = TITLE.matcher(Spelling.plain(title.text()));
         Optional<Unit> unit = parts.matches() ? Unit.named(parts.group(3)) : Optional.empty();
-        Optional<Column> column = unit.flatMap(written -> column(title.column(), parts, written));
+        Optional<Column> column = unit.flatMap(written -> column(number, title.column(), parts, written));
         if (column.isEmpty()) {
             lost(title, "A survey sheet has no such column.", "Use one of: " + CHOICES + ".");
         }
         return column;
     }
 
-    private static Optional<Column> column(int number, Matcher parts, Unit written) {
+    private static Optional<Column> column(int number, int shown, Matcher parts, Unit written) {
         String strap = parts.group(2);
         if (parts.group(1).equals("link")) {
             return written.quantity() == Quantity.RESISTANCE
-                    ? Optional.of(link(number, strap == null ? 1 : Integer.parseInt(strap), written))
+                    ? Optional.of(link(number, shown, strap == null ? 1 : Integer.parseInt(strap), written))
                     : Optional.empty();
         }
-        return strap == null ? jar(number, written) : Optional.empty();
+        return strap == null ? jar(number, shown, written) : Optional.empty();
     }
 
-    private static Column link(int number, int strap, Unit written) {
-        return new Column(number, ColumnKind.LINK, strap, written, Unit.MICROOHM);
+    private static Column link(int number, int shown, int strap, Unit written) {
+        return new Column(number, shown, ColumnKind.LINK, strap, written, Unit.MICROOHM);
     }
 
-    private static Optional<Column> jar(int number, Unit written) {
+    private static Optional<Column> jar(int number, int shown, Unit written) {
         return switch (written.quantity()) {
-            case RESISTANCE -> Optional.of(new Column(number, ColumnKind.JAR_OHMIC, 0, written, Unit.MILLIOHM));
-            case CONDUCTANCE -> Optional.of(new Column(number, ColumnKind.JAR_OHMIC, 0, written, Unit.SIEMENS));
-            case VOLTAGE -> Optional.of(new Column(number, ColumnKind.JAR_VOLTS, 0, written, Unit.VOLT));
-            case TEMPERATURE -> Optional.of(new Column(number, ColumnKind.JAR_CELSIUS, 0, written, Unit.CELSIUS));
-            case GRAVITY -> Optional.of(new Column(number, ColumnKind.JAR_GRAVITY, 0, written, Unit.GRAVITY));
+            case RESISTANCE -> Optional.of(new Column(number, shown, ColumnKind.JAR_OHMIC, 0, written, Unit.MILLIOHM));
+            case CONDUCTANCE -> Optional.of(new Column(number, shown, ColumnKind.JAR_OHMIC, 0, written, Unit.SIEMENS));
+            case VOLTAGE -> Optional.of(new Column(number, shown, ColumnKind.JAR_VOLTS, 0, written, Unit.VOLT));
+            case TEMPERATURE ->
+                Optional.of(new Column(number, shown, ColumnKind.JAR_CELSIUS, 0, written, Unit.CELSIUS));
+            case GRAVITY -> Optional.of(new Column(number, shown, ColumnKind.JAR_GRAVITY, 0, written, Unit.GRAVITY));
             case CURRENT, FREQUENCY -> Optional.empty();
         };
     }

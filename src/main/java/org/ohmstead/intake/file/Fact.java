@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The keys of a sheet's upper part: one a line, key, then value. */
-enum Fact {
+public enum Fact {
     SITE("site"),
     STRING("string"),
     TAKEN_AT("taken at"),
@@ -37,13 +37,12 @@ enum Fact {
         this.kept = kept;
     }
 
-    String key() {
+    public String key() {
         return key;
     }
 
     /** The unit in which a number is kept; null for words and dates. */
-    @Nullable
-    Unit kept() {
+    public @Nullable Unit kept() {
         return kept;
     }
 
@@ -54,7 +53,7 @@ enum Fact {
                 .max((a, b) -> Integer.compare(a.key.length(), b.key.length()));
     }
 
-    static String choices() {
+    public static String choices() {
         return Arrays.stream(values()).map(Fact::shown).collect(Collectors.joining(", "));
     }
 

@@ -113,7 +113,7 @@ final class FactsReader {
     /** Free text keeps the commas that cut it up. */
     private static Cell joined(Row row) {
         String text = row.cells().stream().skip(1).map(Cell::text).collect(Collectors.joining(", "));
-        return new Cell(row.line(), 2, text.replaceAll("(, )+$", ""));
+        return row.cell(2).saying(text.replaceAll("(, )+$", ""));
     }
 
     SheetFacts facts() {

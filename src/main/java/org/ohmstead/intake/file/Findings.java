@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.ohmstead.kernel.Flaw;
 
 /** Collects findings, and stops listing them one by one when they become too many to read. */
-final class Findings {
+public final class Findings {
 
     static final int LISTED = 100;
 
@@ -14,7 +14,7 @@ final class Findings {
     private int unlisted;
     private @Nullable Finding gravest;
 
-    void add(Finding finding) {
+    public void add(Finding finding) {
         if (finding.weight() == Weight.UNREADABLE || listed.size() < LISTED) {
             listed.add(finding);
             return;
@@ -25,7 +25,12 @@ final class Findings {
         }
     }
 
-    List<Finding> all() {
+    /** Whether nothing so far says that the file cannot be read. */
+    public boolean isReadable() {
+        return listed.stream().noneMatch(finding -> finding.weight() == Weight.UNREADABLE);
+    }
+
+    public List<Finding> all() {
         Finding first = gravest;
         if (first == null) {
             return List.copyOf(listed);

@@ -1,7 +1,7 @@
 package org.ohmstead.intake.file;
 
 /** What is measured, whatever the unit. */
-enum Quantity {
+public enum Quantity {
     RESISTANCE,
     CONDUCTANCE,
     VOLTAGE,

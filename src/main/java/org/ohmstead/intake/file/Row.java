@@ -4,34 +4,47 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** One line of the file, cut into cells; cells beyond its end are empty. */
-record Row(int line, List<Cell> cells) {
+/**
+ * One line of the file, cut into cells; cells beyond its end are empty.
+ *
+ * @param sheet name of its worksheet; empty when the file has no worksheets
+ */
+public record Row(String sheet, int line, List<Cell> cells) {
 
-    static Row of(int line, List<String> fields) {
+    public Row {
+        cells = List.copyOf(cells);
+    }
+
+    public static Row of(int line, List<String> fields) {
+        return of("", line, fields);
+    }
+
+    public static Row of(String sheet, int line, List<String> fields) {
         List<Cell> cells = new ArrayList<>(fields.size());
         for (String field : fields) {
-            cells.add(new Cell(line, cells.size() + 1, Spelling.trimmed(field)));
+            cells.add(new Cell(sheet, line, cells.size() + 1, Spelling.trimmed(field)));
         }
-        return new Row(line, cells);
+        return new Row(sheet, line, cells);
     }
 
-    Cell cell(int column) {
-        return column <= cells.size() ? cells.get(column - 1) : new Cell(line, column, "");
+    /** The cell of that number, counted from 1. */
+    public Cell cell(int number) {
+        return number <= cells.size() ? cells.get(number - 1) : new Cell(sheet, line, number, "");
     }
 
-    boolean isBlank() {
+    public boolean isBlank() {
         return cells.stream().allMatch(Cell::isEmpty);
     }
 
-    boolean isComment() {
+    public boolean isComment() {
         return cell(1).text().startsWith("#");
     }
 
-    /** The first cell after the given column that says something; null when there is none. */
-    @Nullable
-    Cell firstFilledAfter(int column) {
+    /** The first cell after the given number that says something; null when there is none. */
+    public @Nullable Cell firstFilledAfter(int number) {
         return cells.stream()
-                .filter(cell -> cell.column() > column && !cell.isEmpty())
+                .skip(number)
+                .filter(cell -> !cell.isEmpty())
                 .findFirst()
                 .orElse(null);
     }

@@ -2,6 +2,7 @@ package org.ohmstead.intake.file;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ final class RowsReader {
     private final NumberText numbers;
     private final Findings findings;
     private final int strapColumns;
+    private final BitSet titled = new BitSet();
     private final List<ReadingRow> rows = new ArrayList<>();
 
     RowsReader(List<Column> columns, NumberText numbers, Findings findings) {
@@ -25,6 +27,7 @@ final class RowsReader {
         this.numbers = numbers;
         this.findings = findings;
         this.strapColumns = columns.stream().mapToInt(Column::strap).max().orElse(0);
+        columns.forEach(column -> titled.set(column.number()));
     }
 
     void accept(Row row) {
@@ -54,7 +57,7 @@ final class RowsReader {
     /** The first column of each kind. */
     Map<ColumnKind, Integer> columnNumbers() {
         Map<ColumnKind, Integer> numbered = new EnumMap<>(ColumnKind.class);
-        columns.forEach(column -> numbered.putIfAbsent(column.kind(), column.number()));
+        columns.forEach(column -> numbered.putIfAbsent(column.kind(), column.shown()));
         return numbered;
     }
 
@@ -88,8 +91,9 @@ final class RowsReader {
     }
 
     private void untitled(Row row) {
-        for (Cell cell : row.cells()) {
-            if (!cell.isEmpty() && columns.stream().noneMatch(column -> column.number() == cell.column())) {
+        for (int number = 1; number <= row.cells().size(); number++) {
+            Cell cell = row.cell(number);
+            if (!cell.isEmpty() && !titled.get(number)) {
                 findings.add(Finding.lost(
                         cell,
                         "This value stands under no column that is read.",

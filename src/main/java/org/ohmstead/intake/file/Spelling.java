@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** The many ways of writing the same word: case, blanks, brackets round a unit, two code points for µ and for Ω. */
-final class Spelling {
+public final class Spelling {
 
     private static final Pattern EDGES =
             Pattern.compile("^[\\s\\u00a0\\u2007\\u202f\\ufeff]+|[\\s\\u00a0\\u2007\\u202f]+$");
@@ -15,12 +15,12 @@ final class Spelling {
     private Spelling() {}
 
     /** Without blanks at either end, those of spreadsheets too; a control character is shown as unreadable. */
-    static String trimmed(String text) {
+    public static String trimmed(String text) {
         return EDGES.matcher(CONTROL.matcher(text).replaceAll("\uFFFD")).replaceAll("");
     }
 
     /** Lower case, single blanks, no brackets, "u" for micro and "ohm" for Ω: "Jar (MΩ)" becomes "jar mohm". */
-    static String plain(String text) {
+    public static String plain(String text) {
         String ascii = text.replace("µ", "u")
                 .replace("μ", "u")
                 .replace("Ω", "ohm")

@@ -12,7 +12,7 @@ import org.ohmstead.kernel.Flaw;
  * @param markBytes length of the byte order mark to skip
  * @param finding why it is not text, or what had to be assumed; null when there is nothing to say
  */
-record TextForm(
+public record TextForm(
         @Nullable Charset charset, int markBytes, @Nullable Finding finding) {
 
     static final TextForm UTF_8 = new TextForm(StandardCharsets.UTF_8, 0, null);

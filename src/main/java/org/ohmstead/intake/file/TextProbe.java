@@ -7,7 +7,7 @@ import java.util.Arrays;
 import org.ohmstead.kernel.Flaw;
 
 /** Finds out how a file writes its characters: one pass over its bytes, in bounded memory. */
-final class TextProbe {
+public final class TextProbe {
 
     private static final int CHUNK = 1 << 16;
     private static final String SAVE_AS_CSV = "Save the survey sheet as CSV (UTF-8) and hand in that file.";
@@ -21,7 +21,7 @@ final class TextProbe {
 
     private TextProbe() {}
 
-    static TextForm probe(ByteSource source) throws IOException {
+    public static TextForm probe(ByteSource source) throws IOException {
         TextProbe probe = new TextProbe();
         try (InputStream bytes = source.open()) {
             byte[] chunk = new byte[CHUNK];

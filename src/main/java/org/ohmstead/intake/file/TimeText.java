@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads dates and times: year-month-day, then the time of day, then perhaps an offset. Years 1900 to 2099. */
-final class TimeText {
+public final class TimeText {
 
     private static final Pattern DATE = Pattern.compile("(?:19|20)\\d{2}-\\d{2}-\\d{2}");
     private static final Pattern TIME = Pattern.compile(

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  * The units a sheet may be written in. Powers of ten are moved in decimal, so that 0.0121 mΩ becomes 12.1 µΩ and nothing
  * else.
  */
-enum Unit {
+public enum Unit {
     OHM(Quantity.RESISTANCE, 0, "Ω", "ohm", "ohms"),
     MILLIOHM(Quantity.RESISTANCE, -3, "mΩ", "mohm", "mohms", "milliohm", "milliohms"),
     MICROOHM(Quantity.RESISTANCE, -6, "µΩ", "uohm", "uohms", "microohm", "microohms"),
@@ -48,16 +48,16 @@ enum Unit {
         this.spellings = List.copyOf(all);
     }
 
-    Quantity quantity() {
+    public Quantity quantity() {
         return quantity;
     }
 
-    String sign() {
+    public String sign() {
         return sign;
     }
 
     /** The number in the other unit of the same quantity; exact in decimal, but for the ninths of °F. */
-    double to(Unit target, BigDecimal number) {
+    public double to(Unit target, BigDecimal number) {
         if (this == FAHRENHEIT) {
             return number.subtract(FREEZING)
                     .multiply(FIVE)
@@ -68,7 +68,7 @@ enum Unit {
     }
 
     /** Reads a unit as people write it. */
-    static Optional<Unit> named(String words) {
+    public static Optional<Unit> named(String words) {
         String plain = Spelling.plain(words);
         return Arrays.stream(values())
                 .filter(unit -> unit.spellings.contains(plain))
@@ -76,7 +76,7 @@ enum Unit {
     }
 
     /** The signs of a quantity's units, for messages: "A, mA". */
-    static String signsOf(Quantity quantity) {
+    public static String signsOf(Quantity quantity) {
         return Arrays.stream(values())
                 .filter(unit -> unit.quantity == quantity)
                 .map(Unit::sign)

@@ -125,6 +125,9 @@ class SheetReaderTest {
 
             @Override
             public int read(byte[] into, int from, int length) {
+                if (length == 0) {
+                    return 0;
+                }
                 int written = 0;
                 for (int next = read(); next >= 0; next = written < length ? read() : -1) {
                     into[from + written++] = (byte) next;

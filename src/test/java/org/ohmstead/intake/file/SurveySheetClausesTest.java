@@ -18,7 +18,7 @@ class SurveySheetClausesTest {
 
     static List<Path> examples() throws IOException {
         try (Stream<Path> files = Files.list(EXAMPLES)) {
-            return files.filter(file -> file.toString().endsWith(".csv"))
+            return files.filter(file -> !file.toString().endsWith(".txt"))
                     .sorted()
                     .toList();
         }
@@ -42,6 +42,6 @@ class SurveySheetClausesTest {
     }
 
     private static Path outcomeOf(Path example) {
-        return example.resolveSibling(example.getFileName().toString().replace(".csv", ".outcome.txt"));
+        return example.resolveSibling(example.getFileName().toString().replaceFirst("\\.[a-z]+$", ".outcome.txt"));
     }
 }
