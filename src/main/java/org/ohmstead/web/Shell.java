@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record Shell(String path, String section, boolean demo) {
 
-    private static final List<String> SECTIONS = List.of("intake", "register", "library", "account", "administration");
+    private static final List<String> SECTIONS =
+            List.of("intake", "rounds", "register", "library", "account", "administration");
     private static final List<String> OF_THE_ESTATE = List.of("", "sites", "strings");
 
     public static Shell of(String path, boolean demo) {
@@ -32,6 +33,9 @@ public record Shell(String path, String section, boolean demo) {
         String first = path.replaceFirst("^/", "").replaceFirst("/.*", "");
         if (OF_THE_ESTATE.contains(first)) {
             return "estate";
+        }
+        if (first.equals("visits")) {
+            return "rounds";
         }
         return first.equals("surveys") ? "intake" : SECTIONS.contains(first) ? first : "";
     }

@@ -56,7 +56,8 @@ public final class Duties {
             if (from != null && branch.isPeriodic()) {
                 spans.add(new SpanJudge(known, elected, asOf).running(from));
             }
-            return new Duty(requirement, branch, asOf, spans, lastDone);
+            Integer own = new SpanJudge(known, elected, asOf).ownMonths();
+            return new Duty(requirement, branch, asOf, spans, lastDone, own);
         }
 
         private void begin() {

@@ -10,13 +10,15 @@ import org.jspecify.annotations.Nullable;
  * @param branch how it is met on that day
  * @param spans oldest first; the last one runs unless the branch asks for nothing periodic
  * @param lastDone also from before the programme began; null when it was never done
+ * @param ownMonths the owner's shorter interval as of that day; null when there is none
  */
 public record Duty(
         Requirement requirement,
         Branch branch,
         LocalDate asOf,
         List<Span> spans,
-        @Nullable Evidence lastDone) {
+        @Nullable Evidence lastDone,
+        @Nullable Integer ownMonths) {
 
     public Duty {
         spans = List.copyOf(spans);
@@ -44,6 +46,20 @@ public record Duty(
     public @Nullable LocalDate standardDueOn() {
         Span running = running();
         return running == null ? null : running.dueOn();
+    }
+
+    /** When it would be due next if it were done on that day; null when nothing periodic is asked. */
+    public @Nullable LocalDate dueAfter(LocalDate done) {
+        Interval interval = branch.interval();
+        if (interval == null) {
+            return null;
+        }
+        LocalDate due = interval.dueAfter(done);
+        if (ownMonths == null || ownMonths >= interval.months()) {
+            return due;
+        }
+        LocalDate own = interval.shortenedTo(ownMonths).dueAfter(done);
+        return own.isBefore(due) ? own : due;
     }
 
     /** Why it stands so. */

@@ -40,15 +40,22 @@ final class SpanJudge {
         return span.state() == DutyState.DUE ? Optional.empty() : Optional.of(span);
     }
 
-    private @Nullable LocalDate ownDue(LocalDate from, LocalDate due) {
-        Branch branch = elected.on(on);
-        Integer months = branch.ownMonths();
+    /** The string's own, else the pack owner's; null when there is none. */
+    @Nullable
+    Integer ownMonths() {
+        Integer ofPack = elected.on(on).ownMonths();
+        Integer months = ofPack;
         for (OwnInterval own : known.ownIntervals()) {
             if (!own.from().isAfter(on)) {
-                months = own.months() == null ? branch.ownMonths() : own.months();
+                months = own.months() == null ? ofPack : own.months();
             }
         }
-        Interval standard = branch.interval();
+        return months;
+    }
+
+    private @Nullable LocalDate ownDue(LocalDate from, LocalDate due) {
+        Integer months = ownMonths();
+        Interval standard = elected.on(on).interval();
         if (months == null || standard == null || months >= standard.months()) {
             return null;
         }
