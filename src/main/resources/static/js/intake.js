@@ -30,11 +30,18 @@
     return (receipt.string || "String not known") + ": " + words + stored + (first ? ". " + first.place + ": " + first.message : "");
   }
 
+  function correction(form) {
+    var corrected = form.querySelector('[name="supersedes"]');
+    return corrected
+      ? "&supersedes=" + corrected.value + "&reason=" + encodeURIComponent(form.querySelector('[name="reason"]').value)
+      : "";
+  }
+
   // one name per file for as long as the page lives: a retry is the same upload
   function send(form, file, name, shown, done) {
     var request = new XMLHttpRequest();
     var string = form.querySelector('[name="string"]');
-    var query = "?file=" + encodeURIComponent(file.name) + (string ? "&string=" + string.value : "");
+    var query = "?file=" + encodeURIComponent(file.name) + (string ? "&string=" + string.value : "") + correction(form);
     request.open("PUT", form.dataset.uploads + name + query);
     request.setRequestHeader("Content-Type", "application/octet-stream");
     request.setRequestHeader("X-CSRF-TOKEN", form.querySelector('[name="_csrf"]').value);

@@ -37,7 +37,7 @@ class Expectations {
         StringBlueprint blueprint = Objects.requireNonNull(passage.blueprint());
         TakenAt takenAt = Objects.requireNonNull(
                 Objects.requireNonNull(passage.sheet()).facts().takenAt());
-        List<SurveyRecord> surveys = ledger.surveysOf(blueprint.string().id());
+        List<SurveyRecord> surveys = others(passage, blueprint);
         Instant instant = takenAt.instant(blueprint.site().timeZone());
         return new Expectation(
                 blueprint.site().timeZone(),
@@ -51,6 +51,14 @@ class Expectations {
                         .orElse(null),
                 surveys.stream().map(survey -> survey.facts().takenAt()).toList(),
                 clock.instant());
+    }
+
+    /** What the string is known by; a survey that is to be corrected is no measure of its correction. */
+    private List<SurveyRecord> others(Passage passage, StringBlueprint blueprint) {
+        Correction correction = passage.handover().correction();
+        return ledger.surveysOf(blueprint.string().id()).stream()
+                .filter(survey -> correction == null || survey.id() != correction.surveyId())
+                .toList();
     }
 
     private static Optional<SurveyRecord> last(List<SurveyRecord> surveys, Instant before) {

@@ -8,6 +8,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +36,7 @@ public class Intake {
     private final UploadBook book;
     private final Uploads uploads;
     private final SurveyLedger ledger;
+    private final CorrectedSurvey corrected;
     private final FleetRegister register;
     private final Access access;
     private final AuditTrail audit;
@@ -44,6 +46,7 @@ public class Intake {
             UploadBook book,
             Uploads uploads,
             SurveyLedger ledger,
+            CorrectedSurvey corrected,
             FleetRegister register,
             Access access,
             AuditTrail audit) {
@@ -51,6 +54,7 @@ public class Intake {
         this.book = book;
         this.uploads = uploads;
         this.ledger = ledger;
+        this.corrected = corrected;
         this.register = register;
         this.access = access;
         this.audit = audit;
@@ -64,13 +68,14 @@ public class Intake {
      * @throws NotFound when the claimed string is not in reach
      */
     @Transactional
-    public Receipt receive(Handover handover) {
+    public Receipt receive(Handover handedIn) {
         access.require(HAND_IN_SURVEYS);
-        Optional.ofNullable(handover.claimedStringId()).ifPresent(register::string);
+        Optional.ofNullable(handedIn.claimedStringId()).ifPresent(register::string);
+        Handover handover = corrected.claim(handedIn);
         byte[] sha256 = Fingerprint.of(handover.bytes());
         book.queueUp(sha256);
         if (!book.enter(handover, sha256, access.current().username())) {
-            return firstReceipt(handover.id(), sha256);
+            return firstReceipt(handover, sha256);
         }
         pass(handover, sha256);
         UploadView upload = upload(handover.id());
@@ -107,7 +112,24 @@ public class Intake {
      */
     @Transactional
     public UploadView accept(UUID id, String reason) {
+        return accept(held(id, reason), reason);
+    }
+
+    /**
+     * Stores a held survey as it was measured, in the place of a stored one of its string.
+     *
+     * @throws Conflict when it is not held any more, or the other one is of another string
+     */
+    @Transactional
+    public UploadView acceptInPlaceOf(UUID id, long surveyId, String reason) {
         Handover handover = held(id, reason);
+        Correction correction = new Correction(surveyId, reason);
+        ledger.survey(surveyId);
+        book.correct(id, correction);
+        return accept(handover.correcting(correction), reason);
+    }
+
+    private UploadView accept(Handover handover, String reason) {
         byte[] sha256 = Fingerprint.of(handover.bytes());
         Passage passage = stages.run(handover);
         if (passage.readings() == null) {
@@ -115,7 +137,7 @@ public class Intake {
                     "The survey's string is not known, so it can't be stored. Correct the register or the sheet.");
         }
         store(passage, sha256);
-        return settled("accepted as measured", id, reason);
+        return settled("accepted as measured", handover.id(), reason);
     }
 
     /**
@@ -152,24 +174,29 @@ public class Intake {
             return;
         }
         long surveyId = ledger.accept(SurveyDraft.of(passage, sha256));
+        corrected.takePlace(passage, surveyId);
         book.conclude(passage, UploadState.ACCEPTED, surveyId);
     }
 
     /** The same bytes are the same survey: this upload points at it, too. */
     private void attach(Passage passage, UploadView earlier) {
+        corrected.requireSettled(passage, Objects.requireNonNull(earlier.surveyId()));
         String seen = "survey " + earlier.surveyId() + ", handed in as " + earlier.fileName();
         passage.remark(List.of(Remark.of(RemarkCode.SAME_FILE, Place.FILE, seen, "")));
         book.conclude(passage, UploadState.ACCEPTED, earlier.stringId(), earlier.surveyId());
     }
 
-    private Receipt firstReceipt(UUID id, byte[] sha256) {
-        Optional<UploadView> first = uploads.find(id, access.current());
-        return first.filter(upload -> upload.sha256().equals(HexFormat.of().formatHex(sha256)))
+    private Receipt firstReceipt(Handover handover, byte[] sha256) {
+        UUID id = handover.id();
+        Correction correction = handover.correction();
+        Long supersedes = correction == null ? null : correction.surveyId();
+        return uploads.find(id, access.current())
+                .filter(upload -> upload.sha256().equals(HexFormat.of().formatHex(sha256)))
+                .filter(upload -> supersedes == null || supersedes.equals(upload.supersedes()))
                 .map(upload -> new Receipt(upload, false))
-                .orElseThrow(
-                        () -> new Conflict(
-                                "Upload " + id
-                                        + " was named before for another file. Nothing was changed; hand this file in under a new name."));
+                .orElseThrow(() -> new Conflict("Upload " + id
+                        + " was named before for another file, or to correct another survey. Nothing was changed;"
+                        + " hand this file in under a new name."));
     }
 
     private Handover held(UUID id, String reason) {
@@ -185,7 +212,7 @@ public class Intake {
             throw new Conflict("This upload is not held any more: it was "
                     + upload.state().word().toLowerCase(Locale.ROOT) + ".");
         }
-        return new Handover(id, upload.fileName(), uploads.raw(id), claimed);
+        return new Handover(id, upload.fileName(), uploads.raw(id), claimed, upload.correction());
     }
 
     private void requireToSettle(UploadView upload) {

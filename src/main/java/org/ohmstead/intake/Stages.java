@@ -16,9 +16,16 @@ class Stages {
     private final SheetReading reading;
     private final StringMatching matching;
     private final Expectations expectations;
+    private final CorrectedSurvey corrected;
     private final UploadBook book;
 
-    Stages(SheetReading reading, StringMatching matching, Expectations expectations, UploadBook book) {
+    Stages(
+            SheetReading reading,
+            StringMatching matching,
+            CorrectedSurvey corrected,
+            Expectations expectations,
+            UploadBook book) {
+        this.corrected = corrected;
         this.book = book;
         this.reading = reading;
         this.matching = matching;
@@ -27,7 +34,7 @@ class Stages {
 
     Passage run(Handover handover) {
         Passage passage = new Passage(handover);
-        List<Predicate<Passage>> inOrder = List.of(reading::read, matching::match, this::check);
+        List<Predicate<Passage>> inOrder = List.of(reading::read, matching::match, corrected::look, this::check);
         inOrder.stream().allMatch(stage -> stage.test(passage));
         return passage;
     }

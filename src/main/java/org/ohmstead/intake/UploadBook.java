@@ -41,13 +41,15 @@ class UploadBook {
     /** @return false when the name is taken; the other's commit was waited for */
     boolean enter(Handover handover, byte[] sha256, String receivedBy) {
         Timestamp now = Timestamp.from(clock.instant());
+        Correction correction = handover.correction();
         jdbc.sql("insert into raw_file (sha256, byte_count, content, stored_at) values (?, ?, ?, ?)"
                         + " on conflict (sha256) do nothing")
                 .params(sha256, handover.bytes().length, handover.bytes(), now)
                 .update();
         return jdbc.sql("""
-                        insert into upload (id, sha256, file_name, received_at, received_by, claimed_string_id, state, stage)
-                        values (:id, :sha256, :fileName, :now, :by, :claimed, 'RECEIVED', 'RECEIVED')
+                        insert into upload (id, sha256, file_name, received_at, received_by, claimed_string_id,
+                          supersedes, supersedes_reason, state, stage)
+                        values (:id, :sha256, :fileName, :now, :by, :claimed, :supersedes, :why, 'RECEIVED', 'RECEIVED')
                         on conflict (id) do nothing
                         """)
                         .param("id", handover.id())
@@ -56,6 +58,8 @@ class UploadBook {
                         .param("now", now)
                         .param("by", receivedBy)
                         .param("claimed", handover.claimedStringId())
+                        .param("supersedes", correction == null ? null : correction.surveyId())
+                        .param("why", correction == null ? null : correction.reason())
                         .update()
                 == 1;
     }
@@ -81,6 +85,13 @@ class UploadBook {
     void settle(UUID id, String by, String reason) {
         jdbc.sql("update upload set settled_at = ?, settled_by = ?, settled_reason = ? where id = ?")
                 .params(Timestamp.from(clock.instant()), by, reason, id)
+                .update();
+    }
+
+    /** Whose place the survey of a held upload takes may be said when it is settled, too. */
+    void correct(UUID id, Correction correction) {
+        jdbc.sql("update upload set supersedes = ?, supersedes_reason = ? where id = ?")
+                .params(correction.surveyId(), correction.reason(), id)
                 .update();
     }
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param string "FEL-03 / B", null while it is not known
  * @param jars how many jar readings were stored
  * @param links how many link readings were stored
+ * @param supersedes the survey whose place its survey is to take, or took
  */
 public record UploadView(
         UUID id,
@@ -30,10 +31,17 @@ public record UploadView(
         @Nullable Instant settledAt,
         @Nullable String settledBy,
         @Nullable String settledReason,
+        @Nullable Long supersedes,
+        @Nullable String supersedesReason,
         List<RemarkView> remarks) {
 
     public UploadView {
         remarks = List.copyOf(remarks);
+    }
+
+    @Nullable
+    Correction correction() {
+        return supersedes == null || supersedesReason == null ? null : new Correction(supersedes, supersedesReason);
     }
 
     UploadView with(int jarsStored, int linksStored, List<RemarkView> remarksMade) {
@@ -54,6 +62,8 @@ public record UploadView(
                 settledAt,
                 settledBy,
                 settledReason,
+                supersedes,
+                supersedesReason,
                 remarksMade);
     }
 }

@@ -112,6 +112,8 @@ class Uploads {
                 instant(row.getTimestamp("settled_at")),
                 row.getString("settled_by"),
                 row.getString("settled_reason"),
+                row.getObject("supersedes", Long.class),
+                row.getString("supersedes_reason"),
                 List.of());
     }
 

@@ -110,6 +110,22 @@ public class SurveyLedger {
         events.publishEvent(new SurveyAccepted(survey.facts().stringId(), surveyId));
     }
 
+    /**
+     * Lets a superseded survey count again in place of the one that took its place, which is voided.
+     *
+     * @throws Conflict when it is not superseded by a survey that stands
+     */
+    @Transactional
+    public void exchangeBack(long surveyId, String reason) {
+        Withdrawal withdrawal = toSettle(surveyId, reason).withdrawal();
+        Long successor = withdrawal == null ? null : withdrawal.supersededBy();
+        if (successor == null) {
+            throw new Conflict("No other survey took the place of survey " + surveyId + ".");
+        }
+        withdraw(successor, reason);
+        restore(surveyId, reason);
+    }
+
     /** The standing surveys of a string, oldest first. */
     @Transactional(readOnly = true)
     public List<SurveyRecord> surveysOf(long stringId) {

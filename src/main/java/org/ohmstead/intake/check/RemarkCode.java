@@ -33,6 +33,15 @@ public enum RemarkCode {
             "The sheet names another string than the one it was handed in for.",
             "Make sure which string was measured, then hand it in there."),
 
+    CORRECTION_ASKED(
+            HOLD,
+            "The file is to take the place of a stored survey, and an engineer decides that.",
+            "Nothing has to be measured again for this; an engineer accepts or refuses it."),
+    CORRECTS_WITHDRAWN(
+            HOLD,
+            "The survey that this file corrects does not count any more.",
+            "Look which survey counts now. Accept this one only if it is to count beside it; else refuse it."),
+
     POSITION_MISSING(
             HOLD,
             "Jars of the string have no ohmic value: skipped on the walk, or the trigger missed.",
@@ -137,7 +146,7 @@ public enum RemarkCode {
     TIME_SAME_DAY(
             HOLD,
             "The string has a survey of the same day.",
-            "If this one corrects it, accept it and void the other; if it is the same, refuse it."),
+            "If this one corrects it, accept it in the other's place; if it is the same walk again, refuse it."),
     SITE_TIME_DOUBTFUL(
             NOTE,
             "The site's clocks were changed that night: the time occurs twice or never, and was read by the rule.",

@@ -54,6 +54,7 @@ class SurveyPages {
                 "takenAt", survey.facts().takenAt().atZone(blueprint.site().timeZone()));
         model.addAttribute("upload", upload);
         model.addAttribute("others", others(survey));
+        model.addAttribute("mayHandIn", access.current().may(Permission.HAND_IN_SURVEYS));
         model.addAttribute("maySettle", access.current().may(Permission.SETTLE_SURVEYS));
         return "intake/survey";
     }
@@ -70,8 +71,18 @@ class SurveyPages {
     }
 
     @PostMapping("/surveys/{id}/restore")
-    String restore(@PathVariable long id, @RequestParam String reason, RedirectAttributes redirect) {
-        return settle(id, redirect, "The survey counts again.", () -> ledger.restore(id, reason));
+    String restore(
+            @PathVariable long id,
+            @RequestParam String reason,
+            @RequestParam(defaultValue = "false") boolean voidOther,
+            RedirectAttributes redirect) {
+        return voidOther
+                ? settle(
+                        id,
+                        redirect,
+                        "The survey counts again; the one that took its place does not.",
+                        () -> ledger.exchangeBack(id, reason))
+                : settle(id, redirect, "The survey counts again.", () -> ledger.restore(id, reason));
     }
 
     private Optional<SurveyRecord> before(SurveyRecord survey) {

@@ -44,8 +44,14 @@ class SurveyResource {
             List<List<@Nullable Double>> linkMicroohms,
             @Nullable Withdrawal withdrawal) {}
 
-    /** Why an amendment is made; {@code by} names the survey that takes the place of a superseded one. */
-    record Amendment(String reason, @Nullable Long by) {}
+    /**
+     * Why an amendment is made.
+     *
+     * @param by the survey that takes the place of a superseded one
+     * @param voidOther on restoring: void the survey that took its place, in the same act
+     */
+    record Amendment(
+            String reason, @Nullable Long by, @Nullable Boolean voidOther) {}
 
     @GetMapping
     SurveyJson survey(@PathVariable long id) {
@@ -81,7 +87,11 @@ class SurveyResource {
 
     @PostMapping("/restore")
     SurveyJson restore(@PathVariable long id, @RequestBody Amendment amendment) {
-        ledger.restore(id, amendment.reason());
+        if (Boolean.TRUE.equals(amendment.voidOther())) {
+            ledger.exchangeBack(id, amendment.reason());
+        } else {
+            ledger.restore(id, amendment.reason());
+        }
         return survey(id);
     }
 

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.intake.Correction;
 import org.ohmstead.intake.Handover;
 import org.ohmstead.intake.Intake;
 import org.ohmstead.intake.Receipt;
@@ -46,26 +47,35 @@ class UploadResource {
         this.body = body;
     }
 
-    /** The reason of an act on a held survey. */
-    record Reason(String reason) {}
+    /**
+     * The reason of an act on a held survey.
+     *
+     * @param supersedes on accepting: the stored survey whose place it takes
+     */
+    record Reason(String reason, @Nullable Long supersedes) {}
 
     @PutMapping("/{id}")
     ResponseEntity<ReceiptJson> put(
             @PathVariable UUID id,
             @RequestParam(name = "file", required = false, defaultValue = "survey.csv") String fileName,
             @RequestParam(name = "string", required = false) @Nullable Long stringId,
+            @RequestParam(required = false) @Nullable Long supersedes,
+            @RequestParam(required = false, defaultValue = "") String reason,
             HttpServletRequest request)
             throws IOException {
-        return answer(intake.receive(new Handover(id, fileName, body.read(request), stringId)));
+        Correction correction = correction(supersedes, reason);
+        return answer(intake.receive(new Handover(id, fileName, body.read(request), stringId, correction)));
     }
 
     @PutMapping(path = "/{id}", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
     ResponseEntity<ReceiptJson> putForm(
             @PathVariable UUID id,
             @RequestParam("file") MultipartFile file,
-            @RequestParam(name = "string", required = false) @Nullable Long stringId)
+            @RequestParam(name = "string", required = false) @Nullable Long stringId,
+            @RequestParam(required = false) @Nullable Long supersedes,
+            @RequestParam(required = false, defaultValue = "") String reason)
             throws IOException {
-        return answer(intake.receive(handover(id, file, stringId)));
+        return answer(intake.receive(handover(id, file, stringId, correction(supersedes, reason))));
     }
 
     /** For senders that cannot name their upload: without "id" every request is a new upload. */
@@ -73,9 +83,12 @@ class UploadResource {
     ResponseEntity<ReceiptJson> post(
             @RequestParam(required = false) @Nullable UUID id,
             @RequestParam("file") MultipartFile file,
-            @RequestParam(name = "string", required = false) @Nullable Long stringId)
+            @RequestParam(name = "string", required = false) @Nullable Long stringId,
+            @RequestParam(required = false) @Nullable Long supersedes,
+            @RequestParam(required = false, defaultValue = "") String reason)
             throws IOException {
-        return answer(intake.receive(handover(id == null ? UUID.randomUUID() : id, file, stringId)));
+        UUID name = id == null ? UUID.randomUUID() : id;
+        return answer(intake.receive(handover(name, file, stringId, correction(supersedes, reason))));
     }
 
     @GetMapping
@@ -104,7 +117,11 @@ class UploadResource {
 
     @PostMapping("/{id}/accept")
     ReceiptJson accept(@PathVariable UUID id, @RequestBody Reason reason) {
-        return receipts.of(intake.accept(id, reason.reason()));
+        Long supersedes = reason.supersedes();
+        return receipts.of(
+                supersedes == null
+                        ? intake.accept(id, reason.reason())
+                        : intake.acceptInPlaceOf(id, supersedes, reason.reason()));
     }
 
     @PostMapping("/{id}/refuse")
@@ -112,9 +129,15 @@ class UploadResource {
         return receipts.of(intake.refuse(id, reason.reason()));
     }
 
-    static Handover handover(UUID id, MultipartFile file, @Nullable Long stringId) throws IOException {
+    static Handover handover(UUID id, MultipartFile file, @Nullable Long stringId, @Nullable Correction correction)
+            throws IOException {
         String name = file.getOriginalFilename();
-        return new Handover(id, name == null ? "survey.csv" : name, file.getBytes(), stringId);
+        return new Handover(id, name == null ? "survey.csv" : name, file.getBytes(), stringId, correction);
+    }
+
+    /** Nothing when no survey is to be superseded. */
+    static @Nullable Correction correction(@Nullable Long supersedes, String reason) {
+        return supersedes == null ? null : new Correction(supersedes, reason);
     }
 
     private ResponseEntity<ReceiptJson> answer(Receipt receipt) {
