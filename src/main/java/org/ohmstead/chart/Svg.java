@@ -1,7 +1,5 @@
 package org.ohmstead.chart;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +9,8 @@ import org.jspecify.annotations.Nullable;
  * Everything is escaped, and a number that is not finite is refused, since a browser would drop the whole element.
  */
 final class Svg {
+
+    private static final String SPECIAL = "&<>\"'";
 
     private final StringBuilder out = new StringBuilder(4096);
     private final Deque<String> open = new ArrayDeque<>();
@@ -113,15 +113,31 @@ final class Svg {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("A drawing has no place for " + value);
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        long hundredths = Math.round(Math.abs(value) * 100);
+        StringBuilder text = new StringBuilder(12);
+        if (value < 0 && hundredths > 0) {
+            text.append('-');
+        }
+        text.append(hundredths / 100);
+        if (hundredths % 100 != 0) {
+            text.append('.').append(hundredths / 10 % 10);
+        }
+        if (hundredths % 10 != 0) {
+            text.append(hundredths % 10);
+        }
+        return text.toString();
     }
 
     static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;")
-                .replace("'", "&#39;");
+        for (int i = 0; i < text.length(); i++) {
+            if (SPECIAL.indexOf(text.charAt(i)) >= 0) {
+                return text.replace("&", "&amp;")
+                        .replace("<", "&lt;")
+                        .replace(">", "&gt;")
+                        .replace("\"", "&quot;")
+                        .replace("'", "&#39;");
+            }
+        }
+        return text;
     }
 }

@@ -90,6 +90,6 @@ public final class Figures {
     }
 
     private static String decimals(double value, int decimals) {
-        return String.format(Locale.UK, "%,." + decimals + "f", value).replace('-', '−');
+        return Decimals.of(value, decimals);
     }
 }
