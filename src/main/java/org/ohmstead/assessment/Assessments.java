@@ -74,7 +74,7 @@ public class Assessments {
     @Transactional(readOnly = true)
     public Optional<AssessmentView> find(long stringId) {
         access.require(SEE_ESTATE);
-        register.string(stringId);
+        register.requireString(stringId);
         return reader.latest(stringId);
     }
 

@@ -190,6 +190,19 @@ public class FleetRegister {
                 .orElseThrow(() -> NotFound.of("string", id));
     }
 
+    /**
+     * Only that it is there; costs nothing when the transaction has read the string before.
+     *
+     * @throws NotFound when there is no such string within reach
+     */
+    @Transactional(readOnly = true)
+    public void requireString(long id) {
+        access.require(Permission.SEE_ESTATE);
+        strings.findById(id)
+                .filter(string -> access.reach().covers(string.site().area().id()))
+                .orElseThrow(() -> NotFound.of("string", id));
+    }
+
     @Transactional(readOnly = true)
     public Optional<StringView> findString(String siteCode, String name) {
         access.require(Permission.SEE_ESTATE);

@@ -3,14 +3,10 @@ package org.ohmstead.overview;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
@@ -19,7 +15,6 @@ import org.ohmstead.assessment.Assessments;
 import org.ohmstead.assessment.RunView;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.SiteView;
-import org.ohmstead.fleet.StringView;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -59,13 +54,17 @@ public class EstateOverview {
 
     public EstateView estate(EstateFilter filter) {
         access.require(Permission.SEE_ESTATE);
-        List<SiteView> sites = register.sites();
-        List<StringView> strings = register.strings();
-        List<StringTile> all = tiles.of(strings, sites);
+        List<Tiles.Placed> placed = tiles.placed();
+        List<StringTile> all = placed.stream().map(Tiles.Placed::tile).toList();
+        TileTable.Places places = tiles.places();
         return new EstateView(
-                EstateSentence.of(all, today(sites)),
-                counts(all, strings, sites),
-                wall(all.stream().filter(filter::shows).toList(), sites),
+                EstateSentence.of(all, LocalDate.ofInstant(clock.instant(), places.timeZone())),
+                EstateCounts.of(
+                        all,
+                        places.areas(),
+                        places.sites(),
+                        placed.stream().mapToLong(Tiles.Placed::jars).sum()),
+                wall(placed, filter),
                 FirstInLine.of(all, FIRST),
                 held.latest(HELD_SHOWN),
                 visits.lastWeek(),
@@ -76,7 +75,7 @@ public class EstateOverview {
     /** Every string that needs someone, first in line first. */
     public List<StringTile> line() {
         access.require(Permission.SEE_ESTATE);
-        return FirstInLine.of(tiles.of(register.strings(), register.sites()), Integer.MAX_VALUE);
+        return FirstInLine.of(tiles.all(), Integer.MAX_VALUE);
     }
 
     /** @param words all of which must stand in a site's code or name, or in a string's site and name; in any case */
@@ -92,7 +91,7 @@ public class EstateOverview {
                 .limit(MOST_FOUND)
                 .map(site -> new Found.Site(site.code(), site.name(), site.areaName()))
                 .toList();
-        List<StringTile> strings = tiles.of(register.strings(), sites).stream()
+        List<StringTile> strings = tiles.all().stream()
                 .filter(tile -> holds(tile.siteCode() + " " + tile.siteName() + " " + tile.name(), wanted))
                 .limit(MOST_FOUND)
                 .toList();
@@ -107,7 +106,7 @@ public class EstateOverview {
     public SitePage site(String code) {
         access.require(Permission.SEE_ESTATE);
         SiteView site = register.site(code);
-        List<StringTile> strings = tiles.of(register.stringsOf(code), List.of(site));
+        List<StringTile> strings = tiles.at(code);
         return new SitePage(
                 site.code(),
                 site.name(),
@@ -126,18 +125,11 @@ public class EstateOverview {
         return run.finishedAt();
     }
 
-    private static EstateView.Counts counts(List<StringTile> all, List<StringView> strings, List<SiteView> sites) {
-        long jars = strings.stream()
-                .filter(string -> string.retiredOn() == null)
-                .mapToLong(StringView::positions)
-                .sum();
-        long areas = sites.stream().map(SiteView::areaId).distinct().count();
-        return EstateCounts.of(all, (int) areas, sites.size(), jars);
-    }
-
-    private static Wall wall(List<StringTile> shown, Collection<SiteView> sites) {
-        Map<String, String> areaOf = sites.stream().collect(Collectors.toMap(SiteView::code, SiteView::areaName));
-        return Wall.of(shown.stream().collect(Collectors.groupingBy(tile -> areaOf.get(tile.siteCode()))));
+    private static Wall wall(List<Tiles.Placed> placed, EstateFilter filter) {
+        return Wall.of(placed.stream()
+                .filter(one -> filter.shows(one.tile()))
+                .collect(Collectors.groupingBy(
+                        Tiles.Placed::areaName, Collectors.mapping(Tiles.Placed::tile, Collectors.toList()))));
     }
 
     private static Map<EstateFilter, Long> choices(List<StringTile> all) {
@@ -146,17 +138,5 @@ public class EstateOverview {
             choices.put(filter, all.stream().filter(filter::shows).count());
         }
         return choices;
-    }
-
-    /** The day at most of the sites: "by Friday" is meant there. */
-    private LocalDate today(List<SiteView> sites) {
-        Map<ZoneId, Long> zones = sites.stream()
-                .map(SiteView::timeZone)
-                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
-        ZoneId most = zones.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey)
-                .orElse(ZoneOffset.UTC);
-        return LocalDate.ofInstant(clock.instant(), most);
     }
 }

@@ -1,87 +1,75 @@
 package org.ohmstead.overview;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ohmstead.assessment.Assessments;
-import org.ohmstead.assessment.StringStanding;
-import org.ohmstead.fleet.FleetRegister;
-import org.ohmstead.fleet.JarTypeView;
-import org.ohmstead.fleet.SiteView;
-import org.ohmstead.fleet.StringView;
+import org.ohmstead.access.Access;
 import org.ohmstead.kernel.Urgency;
-import org.ohmstead.programme.NextDateView;
-import org.ohmstead.programme.Programme;
 import org.springframework.stereotype.Component;
 
-/** Puts together what the wall shows of each string in service: one query per source, however many strings. */
+/** Makes the tiles of the wall, of each string in service within reach. */
 @Component
 class Tiles {
 
-    private final FleetRegister register;
-    private final Assessments assessments;
-    private final Programme programme;
+    private final TileTable table;
+    private final Access access;
     private final Clock clock;
 
-    Tiles(FleetRegister register, Assessments assessments, Programme programme, Clock clock) {
-        this.register = register;
-        this.assessments = assessments;
-        this.programme = programme;
+    Tiles(TileTable table, Access access, Clock clock) {
+        this.table = table;
+        this.access = access;
         this.clock = clock;
     }
 
-    List<StringTile> of(Collection<StringView> strings, Collection<SiteView> sites) {
-        Map<Long, StringStanding> standings = byId(assessments.standings(), StringStanding::stringId);
-        Map<Long, NextDateView> dates = byId(programme.nextDates(), NextDateView::stringId);
-        Map<Long, JarTypeView> types = byId(register.jarTypes(), JarTypeView::id);
-        Map<Long, SiteView> places = byId(sites, SiteView::id);
-        return strings.stream()
-                .filter(string -> string.retiredOn() == null && places.containsKey(string.siteId()))
-                .map(string -> tile(
-                        string,
-                        Objects.requireNonNull(places.get(string.siteId())),
-                        Objects.requireNonNull(types.get(string.jarTypeId())),
-                        standings.get(string.id()),
-                        dates.get(string.id())))
+    /** A tile and where it hangs. */
+    record Placed(StringTile tile, String areaName, int jars) {}
+
+    List<Placed> placed() {
+        Instant now = clock.instant();
+        return table.rows(access.reach(), null).stream()
+                .map(row -> new Placed(tile(row, now), row.areaName(), row.positions()))
                 .toList();
     }
 
-    private StringTile tile(
-            StringView string,
-            SiteView site,
-            JarTypeView type,
-            @Nullable StringStanding standing,
-            @Nullable NextDateView next) {
-        LocalDate today = LocalDate.ofInstant(clock.instant(), site.timeZone());
+    List<StringTile> all() {
+        return placed().stream().map(Placed::tile).toList();
+    }
+
+    List<StringTile> at(String siteCode) {
+        Instant now = clock.instant();
+        return table.rows(access.reach(), siteCode).stream()
+                .map(row -> tile(row, now))
+                .toList();
+    }
+
+    TileTable.Places places() {
+        return table.places(access.reach());
+    }
+
+    private static StringTile tile(TileTable.Row row, Instant now) {
+        LocalDate due = row.dueOn();
         return new StringTile(
-                string.id(),
-                site.code(),
-                site.name(),
-                string.name(),
-                type.technology(),
-                standing == null ? null : standing.urgency(),
-                standing == null ? "Not assessed yet." : headline(standing),
-                next == null ? null : next.dueOn(),
-                next == null ? null : (int) ChronoUnit.DAYS.between(today, next.dueOn()),
-                next == null ? "" : next.reason());
+                row.stringId(),
+                row.siteCode(),
+                row.siteName(),
+                row.name(),
+                row.technology(),
+                row.urgency(),
+                headline(row.urgency(), row.headline()),
+                due,
+                due == null ? null : (int) ChronoUnit.DAYS.between(LocalDate.ofInstant(now, row.timeZone()), due),
+                row.dueReason() == null ? "" : row.dueReason());
     }
 
     /** The urgency's word stands beside it already. */
-    private static String headline(StringStanding standing) {
-        Urgency urgency = standing.urgency();
-        String told = standing.headline();
+    private static String headline(@Nullable Urgency urgency, @Nullable String told) {
+        if (urgency == null || told == null) {
+            return "Not assessed yet.";
+        }
         String prefix = urgency.word() + ": ";
         return told.startsWith(prefix) ? Words.capital(told.substring(prefix.length())) : told;
-    }
-
-    private static <V> Map<Long, V> byId(Collection<V> all, Function<V, Long> id) {
-        return all.stream().collect(Collectors.toMap(id, Function.identity()));
     }
 }

@@ -55,7 +55,7 @@ public class Programme {
     /** @throws NotFound when there is no such string within reach */
     public Optional<NextDateView> findNextDate(long stringId) {
         access.require(SEE_ESTATE);
-        register.string(stringId);
+        register.requireString(stringId);
         return dates.find(stringId);
     }
 

@@ -21,7 +21,8 @@ class DecimalsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0, -0.0, 0.5, 1.5, 2.5, -0.05, 0.0005, 1.005, 0.125, 999.9995, 999_999.5, 1e12, -1e15, 0.3515})
+    @ValueSource(
+            doubles = {0, -0.0, 0.5, 1.5, 2.5, -0.05, 0.0005, 1.005, 0.125, 999.9995, 999_999.5, 1e12, -1e15, 0.3515})
     void numbersOnAndBesideARoundingEdgeToo(double value) {
         for (int decimals = 0; decimals < 6; decimals++) {
             assertThat(Decimals.of(value, decimals)).isEqualTo(general(value, decimals));
