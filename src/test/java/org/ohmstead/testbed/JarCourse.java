@@ -2,6 +2,9 @@ package org.ohmstead.testbed;
 
 /** A jar's truth: its part in the common ageing, and at most one trouble of its own. */
 final class JarCourse extends Course {
+    /** No jar reads more than five times its value when new by drying out. */
+    private static final double DRIED_OUT = Math.log(5);
+
     /** Kinds of trouble a jar may get. */
     enum Trouble {
         NONE,
@@ -57,7 +60,7 @@ final class JarCourse extends Course {
 
     private double ownRise(double since) {
         double smooth = switch (trouble) {
-            case DRY_OUT -> .03 * Math.expm1(since / (.5 + 1.6 * speed));
+            case DRY_OUT -> Math.min(DRIED_OUT, .03 * Math.expm1(since / (.5 + 1.6 * speed)));
             case CORROSION -> (.03 + .09 * speed) * Math.pow(since, 1 + .7 * shape);
             case SHORT -> -.08 * Math.min(1, since / shortTakes());
             case OPEN -> .03 * since;

@@ -59,7 +59,7 @@ final class Trial {
         for (int i = 0; i < units.size(); i++) {
             UnitForecast unit = units.get(i);
             verdicts(Method.FILTER, link)
-                    .add(Verdict.of(number, history.truths[s][i], history.years[s], unit.score())
+                    .add(Verdict.of(number, history.truths[s][i], history.years[s], unit.probability())
                             .with(
                                     unit.probability(),
                                     ahead(forecast.asOf(), unit.early()),

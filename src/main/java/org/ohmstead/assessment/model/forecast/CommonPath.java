@@ -36,6 +36,11 @@ final class CommonPath {
         return group.constants;
     }
 
+    /** Factor on the variance of crossing dates; links' dates hold well enough without. */
+    double widening() {
+        return group.constants.startsGoing() > 0 ? 1 : parameters.intervalWidening();
+    }
+
     double mean(UnitState unit, int horizon) {
         return share(unit, horizon) * mean[horizon];
     }

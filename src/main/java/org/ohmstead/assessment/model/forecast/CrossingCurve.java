@@ -10,6 +10,7 @@ final class CrossingCurve {
     private final UnitState unit;
     private final CommonPath path;
     private final UnitConstants constants;
+    private double widening = 1;
 
     CrossingCurve(UnitState unit, CommonPath path) {
         this.unit = unit;
@@ -17,8 +18,13 @@ final class CrossingCurve {
         this.constants = path.constants();
     }
 
-    /** One value per horizon, never falling. */
+    /**
+     * One value per horizon, never falling.
+     *
+     * @param limitUncertain true for the chance of failing; false for the dates of crossing the limit itself
+     */
     double[] along(boolean limitUncertain) {
+        widening = limitUncertain ? 1 : path.widening();
         double[] curve = new double[CommonPath.HORIZONS.length];
         double highest = 0;
         for (int k = 0; k < curve.length; k++) {
@@ -75,8 +81,8 @@ final class CrossingCurve {
                 + noise * years * years * years / 3;
     }
 
-    private static double beyond(double excess, double variance) {
-        return variance > 0 ? Normal.cumulative(excess / Math.sqrt(variance)) : excess > 0 ? 1 : 0;
+    private double beyond(double excess, double variance) {
+        return variance > 0 ? Normal.cumulative(excess / Math.sqrt(widening * variance)) : excess > 0 ? 1 : 0;
     }
 
     /** Years ahead at which the curve reaches a share; infinite when it does not within the horizons. */

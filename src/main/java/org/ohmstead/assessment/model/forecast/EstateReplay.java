@@ -12,15 +12,15 @@ import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.assessment.model.SurveyReadings;
 
 /**
- * Follows all strings of an estate together, day by day, so that strings read on one day with one instrument tell each
- * other about its error. Nothing later than the day is looked at.
+ * Follows all strings of an estate together, day by day, so that strings read with one instrument tell each other about
+ * its error, of that day and of earlier days. Nothing later than the day is looked at.
  */
 public final class EstateReplay {
     private final List<StringHistory> histories;
     private final List<Forecaster> forecasters;
     private final List<ForecastState> states;
     private final ForecastParameters parameters;
-    private final InstrumentBook book = new InstrumentBook();
+    private final InstrumentBook book;
 
     /** Hears what is to be said as of each survey. */
     public interface Listener {
@@ -33,6 +33,7 @@ public final class EstateReplay {
     public EstateReplay(List<StringHistory> histories, ForecastParameters parameters) {
         this.histories = List.copyOf(histories);
         this.parameters = parameters;
+        this.book = new InstrumentBook(parameters);
         this.forecasters = histories.stream()
                 .map(history -> Forecaster.of(history, parameters))
                 .toList();
@@ -54,7 +55,10 @@ public final class EstateReplay {
         List<SurveyInnovation> innovations =
                 readings.stream().map(this::innovation).toList();
         List<SharedError> shared = IntStream.range(0, readings.size())
-                .mapToObj(i -> SharedError.from(companions(readings, innovations, i), parameters))
+                .mapToObj(i -> SharedError.from(
+                        companions(readings, innovations, i),
+                        book.expected(readings.get(i).survey().instrument(), day),
+                        parameters))
                 .toList();
         note(day, readings, innovations);
         for (int i = 0; i < readings.size(); i++) {
@@ -94,7 +98,7 @@ public final class EstateReplay {
             }
         }
         byInstrument.forEach(
-                (instrument, seen) -> book.note(instrument, day, SharedError.from(seen, parameters), seen.size()));
+                (instrument, seen) -> book.note(instrument, day, SharedError.seen(seen, parameters), seen.size()));
     }
 
     /** What the surveys so far tell about each instrument, in order of serial number. */

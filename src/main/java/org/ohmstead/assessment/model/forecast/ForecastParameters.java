@@ -25,6 +25,9 @@ package org.ohmstead.assessment.model.forecast;
  * @param instrumentDayDeviation error that all strings share that an instrument reads on a day, logarithmic
  * @param surveyOwnDeviation error of a survey besides that
  * @param expectationsAlike how far the expectations for strings of one estate err together, as a correlation
+ * @param instrumentDrift how far an instrument's offset wanders, per square root of a year
+ * @param instrumentLeastDeviation an offset is never held to be known better than this
+ * @param intervalWidening factor on the variance from which jars' crossing dates are said
  */
 public record ForecastParameters(
         int version,
@@ -47,12 +50,15 @@ public record ForecastParameters(
         double instrumentSpread,
         double instrumentDayDeviation,
         double surveyOwnDeviation,
-        double expectationsAlike) {
+        double expectationsAlike,
+        double instrumentDrift,
+        double instrumentLeastDeviation,
+        double intervalWidening) {
 
     /** The set in force. */
     public static ForecastParameters standard() {
         return new ForecastParameters(
-                1,
+                2,
                 UnitConstants.jars(),
                 UnitConstants.links(),
                 .20,
@@ -69,10 +75,13 @@ public record ForecastParameters(
                 1.0 / 12,
                 2,
                 12,
-                .01,
+                .02,
                 .022,
                 .012,
-                .5);
+                .5,
+                .015,
+                .005,
+                1.6);
     }
 
     /** The same set with other constants for jars, such as a limit learned for their type. */
@@ -98,7 +107,10 @@ public record ForecastParameters(
                 instrumentSpread,
                 instrumentDayDeviation,
                 surveyOwnDeviation,
-                expectationsAlike);
+                expectationsAlike,
+                instrumentDrift,
+                instrumentLeastDeviation,
+                intervalWidening);
     }
 
     /** Chance per 12 months and risk in a year are both over this horizon. */

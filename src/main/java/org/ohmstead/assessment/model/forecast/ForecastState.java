@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * {@link Forecaster} makes the next one.
  */
 public final class ForecastState {
-    private static final int LAYOUT = 1;
+    private static final int LAYOUT = 2;
 
     final GroupState jars;
     final GroupState links;

@@ -69,7 +69,7 @@ public final class Forecaster {
 
     /** The same, knowing what other strings tell about the instrument's error that day. */
     public ForecastState advance(ForecastState before, SurveyReadings survey, SharedError instrument) {
-        ForecastState state = predicted(before, survey);
+        ForecastState state = predicted(before, survey, instrument.known());
         double since = state.jars.clockYears - before.jars.clockYears;
         state.volts.take(LogReadings.voltsPerCell(plan, survey), state.jars.clockYears, since);
         double[] jars = jarLogs(state, survey);
@@ -84,7 +84,7 @@ public final class Forecaster {
      * between strings to find an instrument's error.
      */
     public SurveyInnovation innovation(ForecastState before, SurveyReadings survey) {
-        ForecastState state = predicted(before, survey);
+        ForecastState state = predicted(before, survey, true);
         double[] jars = jarLogs(state, survey);
         return new GroupSurvey(state.jars, parameters, jars, new boolean[jars.length], 0).innovation();
     }
@@ -97,7 +97,8 @@ public final class Forecaster {
         return logs;
     }
 
-    private ForecastState predicted(ForecastState before, SurveyReadings survey) {
+    /** @param instrumentKnown whether its error is known apart, so that the strings' level need not take it up */
+    private ForecastState predicted(ForecastState before, SurveyReadings survey, boolean instrumentKnown) {
         LastSurvey last = before.last.then(survey);
         ForecastState state = last.kindChanged() ? withFreshJars(before) : before.copy();
         Baselines baselines = new Baselines(plan, spells, survey.ohmicKind());
@@ -108,7 +109,7 @@ public final class Forecaster {
         double years = RecordedWork.yearsInService(plan, survey.takenOn());
         state.jars.predict(years);
         state.links.predict(years);
-        if (last.instrumentChanged()) {
+        if (last.instrumentChanged() && !instrumentKnown) {
             state.jars.common.changeInstrument(parameters.instrumentSpread());
         }
         return state.after(last);

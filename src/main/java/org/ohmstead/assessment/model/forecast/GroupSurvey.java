@@ -62,8 +62,15 @@ final class GroupSurvey {
             boolean isFirst = unit.readings == 0 && !unit.ownLevel && Double.isFinite(logs[i]);
             if (isFirst && Math.abs(beyondString(i) - first.value()) > limit) {
                 unit.takeOwnLevel();
+                unit.tookOwnLevelByReading = true;
             }
         }
+    }
+
+    /** Whether it reads like a new one of its kind, the common rise included. */
+    boolean isOfItsKind(UnitState unit, double log) {
+        double limit = FAR_OFF_ITS_KIND * Math.hypot(group.constants.levelSpread(), group.constants.readingNoise());
+        return Math.abs(againstCentre(unit, log)) < limit;
     }
 
     private void locate() {

@@ -4,7 +4,8 @@ import java.time.LocalDate;
 
 /**
  * How far an instrument reads off what the strings' own histories make expect, relative: 0.03 means 3 % high. A data
- * doubt to look into, never applied to readings.
+ * doubt to look into, never applied to readings. What lasts for years cannot be told from the strings' own ageing for
+ * certain: the offset leans towards zero, and the interval is wide enough for that.
  *
  * @param low of the 95 % interval
  * @param high of the 95 % interval

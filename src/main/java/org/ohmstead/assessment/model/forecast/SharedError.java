@@ -16,25 +16,35 @@ public record SharedError(double mean, double variance, boolean known) {
     /**
      * From the surveys of other strings, read on the same day with the same instrument. Strings that age alike are
      * expected alike wrongly, so part of their expectations' variance does not average out.
+     *
+     * @param before what earlier days tell of the instrument; known when it was met before
      */
-    static SharedError from(List<SurveyInnovation> others, ForecastParameters parameters) {
+    static SharedError from(List<SurveyInnovation> others, SharedError before, ForecastParameters parameters) {
+        SharedError seen = seen(others, parameters);
+        if (!seen.known()) {
+            return before.known() ? before : UNKNOWN;
+        }
+        double gain = before.variance() / (before.variance() + seen.variance());
+        double mean = before.mean() + gain * (seen.mean() - before.mean());
+        return new SharedError(mean, before.variance() * (1 - gain), true);
+    }
+
+    /** Weighted mean of what the surveys say alone, with its variance. */
+    static SharedError seen(List<SurveyInnovation> surveys, ForecastParameters parameters) {
         double own = square(parameters.surveyOwnDeviation());
-        double prior = square(parameters.instrumentDayDeviation());
         double precision = 0;
         double sum = 0;
         double expectation = 0;
-        for (SurveyInnovation other : others) {
-            double apart = (1 - parameters.expectationsAlike()) * other.variance() + own;
+        for (SurveyInnovation survey : surveys) {
+            double apart = (1 - parameters.expectationsAlike()) * survey.variance() + own;
             precision += 1 / apart;
-            sum += other.value() / apart;
-            expectation += other.variance() / others.size();
+            sum += survey.value() / apart;
+            expectation += survey.variance() / surveys.size();
         }
         if (precision == 0) {
             return UNKNOWN;
         }
-        double ofMean = 1 / precision + parameters.expectationsAlike() * expectation;
-        double gain = prior / (prior + ofMean);
-        return new SharedError(gain * sum / precision, prior * (1 - gain), true);
+        return new SharedError(sum / precision, 1 / precision + parameters.expectationsAlike() * expectation, true);
     }
 
     private static double square(double x) {

@@ -24,6 +24,8 @@ final class UnitState {
     double suspectedRestartYears = Double.NaN;
     /** Whether its level when new is its own affair, not that of its kind. */
     boolean ownLevel;
+    /** Whether that is so because a first reading was far off its kind, not because of how it is built. */
+    boolean tookOwnLevelByReading;
     /** Whether a large rise was confirmed by a second survey. */
     boolean stepped;
 
@@ -149,15 +151,37 @@ final class UnitState {
         return Normal.density(reading - regime.sum(LEVEL, NEW), regime.sumVariance(LEVEL, NEW) + noise);
     }
 
+    /** Takes a reading for what it says. */
     void observe(double reading, double noise) {
-        double likelyGoing = goingWeight * density(going, reading, noise);
-        double likely = likelyGoing + (1 - goingWeight) * density(healthy, reading, noise);
+        observe(reading, noise, 0, 1);
+    }
+
+    /**
+     * Takes a reading in that may be plainly wrong: then it says nothing, and the regimes stay as they were.
+     *
+     * @param wrongShare chance of that before it was read
+     * @param wrongVariance of wrong readings around what is expected
+     */
+    void observe(double reading, double noise, double wrongShare, double wrongVariance) {
+        double ifWrong = wrongShare * Normal.density(reading - expected(), noise + wrongVariance);
+        double ofHealthy = (1 - wrongShare) * density(healthy, reading, noise);
+        double ofGoing = (1 - wrongShare) * density(going, reading, noise);
+        double likelyGoing = goingWeight * (ofGoing + ifWrong);
+        double likely = likelyGoing + (1 - goingWeight) * (ofHealthy + ifWrong);
         if (likely > 0) {
             goingWeight = likelyGoing / likely;
         }
-        healthy.observeSum(LEVEL, NEW, reading, noise);
-        going.observeSum(LEVEL, NEW, reading, noise);
+        update(healthy, reading, noise, ifWrong / (ifWrong + ofHealthy + Double.MIN_NORMAL));
+        update(going, reading, noise, ifWrong / (ifWrong + ofGoing + Double.MIN_NORMAL));
         readings++;
+    }
+
+    private static void update(Gaussian regime, double reading, double noise, double wrong) {
+        Gaussian before = wrong > 0 ? regime.copy() : regime;
+        regime.observeSum(LEVEL, NEW, reading, noise);
+        if (wrong > 0) {
+            regime.mix(before, wrong);
+        }
     }
 
     /** A step that two surveys saw: the level moved, and whether more follows is open. */
@@ -183,6 +207,7 @@ final class UnitState {
         copy.suspectedRestartYears = suspectedRestartYears;
         copy.stepped = stepped;
         copy.ownLevel = ownLevel;
+        copy.tookOwnLevelByReading = tookOwnLevelByReading;
         copy.inLastSurvey = inLastSurvey;
         return copy;
     }
@@ -198,6 +223,7 @@ final class UnitState {
             suspectedRestartYears,
             stepped ? 1 : 0,
             ownLevel ? 1 : 0,
+            tookOwnLevelByReading ? 1 : 0,
             inLastSurvey ? 1 : 0
         });
     }
@@ -213,6 +239,7 @@ final class UnitState {
         unit.suspectedRestartYears = tape.take();
         unit.stepped = tape.take() == 1;
         unit.ownLevel = tape.take() == 1;
+        unit.tookOwnLevelByReading = tape.take() == 1;
         unit.inLastSurvey = tape.take() == 1;
         return unit;
     }

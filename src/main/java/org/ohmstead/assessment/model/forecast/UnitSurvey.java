@@ -30,15 +30,12 @@ final class UnitSurvey {
             return Double.NaN;
         }
         unit.pending = Double.NaN;
-        return believe(reading, noise, distance);
+        return believe(reading, noise);
     }
 
-    private double believe(double reading, double noise, double distance) {
-        double innovation = reading - unit.expected();
-        double ratio = square(innovation) / (unit.expectedVariance() + noise);
-        double doubt = distance > parameters.inflateBeyond() ? square(distance / parameters.inflateBeyond()) : 1;
-        double inflated = doubt * (unit.expectedVariance() + noise) - unit.expectedVariance();
-        unit.observe(reading, Math.max(noise, inflated));
+    private double believe(double reading, double noise) {
+        double ratio = square(reading - unit.expected()) / (unit.expectedVariance() + noise);
+        unit.observe(reading, noise, parameters.misprobeShare(), square(parameters.misprobeSpread()));
         return ratio;
     }
 
@@ -48,7 +45,24 @@ final class UnitSurvey {
         if (innovation < 0 && !lowVolts) {
             return renew(log);
         }
+        if (wasWrongAtFirst(log)) {
+            return startAnew(log);
+        }
         unit.step(innovation);
+        unit.observe(survey.againstCentre(unit, log), survey.noise(unit));
+        return Double.NaN;
+    }
+
+    /** Two readings like those of its kind after a single one far off: that one was wrong. */
+    private boolean wasWrongAtFirst(double log) {
+        return unit.readings == 1 && unit.ownLevel && unit.tookOwnLevelByReading && survey.isOfItsKind(unit, log);
+    }
+
+    private double startAnew(double log) {
+        unit.restart(unit.startYears);
+        unit.ownLevel = false;
+        unit.tookOwnLevelByReading = false;
+        unit.predict(survey.years() - unit.startYears);
         unit.observe(survey.againstCentre(unit, log), survey.noise(unit));
         return Double.NaN;
     }
