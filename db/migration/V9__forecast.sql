@@ -37,3 +37,29 @@ create table forecast_state (
 );
 -- floating-point numbers do not compress: trying costs more than it saves
 alter table forecast_state alter column state set storage external;
+
+-- A person's urgency in place of the engine's, with reason and last day. It ends by itself after that day, when someone
+-- ends it or sets another, and with the jar or joint it was meant for. Rows are kept: only the ending is written later.
+create table overrule (
+  id         bigint generated always as identity primary key,
+  string_id  bigint not null references battery_string,
+  kind       text not null check (kind in ('STRING', 'JAR', 'LINK')),
+  -- position of a jar, ordinal of a link
+  unit       integer,
+  -- since when that jar sits there or that joint is as it is
+  unit_since date,
+  urgency    text not null check (urgency in ('CLEAR', 'RECHECK', 'PLAN', 'ACT')),
+  -- what the engine said that day
+  instead_of text not null check (instead_of in ('CLEAR', 'RECHECK', 'PLAN', 'ACT')),
+  reason     text not null check (length(btrim(reason)) between 1 and 2000),
+  made_at    timestamptz not null,
+  made_by    text not null,
+  last_day   date not null,
+  ended_at   timestamptz,
+  ended_by   text,
+  check ((kind = 'STRING') = (unit is null)),
+  check ((unit is null) = (unit_since is null)),
+  check ((ended_at is null) = (ended_by is null)),
+  check (urgency <> instead_of)
+);
+create unique index overrule_standing on overrule (string_id, kind, coalesce(unit, -1)) where ended_at is null;

@@ -5,7 +5,9 @@ import static org.ohmstead.access.Permission.SETTLE_SURVEYS;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.access.Access;
 import org.ohmstead.assessment.model.StringHistory;
@@ -30,6 +32,7 @@ public class Assessments {
     private final AssessmentReader reader;
     private final AssessmentWriter writer;
     private final EstateRun estateRun;
+    private final Overruling overruling;
     private final Access access;
     private final ApplicationEventPublisher events;
     private final Clock clock;
@@ -41,6 +44,7 @@ public class Assessments {
             AssessmentReader reader,
             AssessmentWriter writer,
             EstateRun estateRun,
+            Overruling overruling,
             Access access,
             ApplicationEventPublisher events,
             Clock clock,
@@ -50,6 +54,7 @@ public class Assessments {
         this.reader = reader;
         this.writer = writer;
         this.estateRun = estateRun;
+        this.overruling = overruling;
         this.access = access;
         this.events = events;
         this.clock = clock;
@@ -78,11 +83,15 @@ public class Assessments {
         return reader.latest(stringId);
     }
 
-    /** How the strings in reach stand, the most urgent first; those never assessed are left out. */
+    /** How the strings in reach stand, what people overruled included, the most urgent first; those never assessed are left out. */
     @Transactional(readOnly = true)
     public List<StringStanding> standings() {
         access.require(SEE_ESTATE);
-        return reader.standings(access.reach());
+        Map<Long, Asked> overruled = overruling.asked();
+        return reader.standings(access.reach()).stream()
+                .map(standing -> standing.heard(overruled.get(standing.stringId())))
+                .sorted(Comparator.comparing(StringStanding::urgency).reversed())
+                .toList();
     }
 
     /** Judges a string again; the same inputs change nothing. */

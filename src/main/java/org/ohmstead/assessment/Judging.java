@@ -2,6 +2,7 @@ package org.ohmstead.assessment;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.assessment.model.Judge;
 import org.ohmstead.assessment.model.Limits;
 import org.ohmstead.assessment.model.StringHistory;
@@ -31,16 +32,13 @@ class Judging {
         Map<Long, Followed> before = states.of(
                 histories.stream().map(history -> history.plan().stringId()).toList());
         return histories.parallelStream()
-                .map(history -> judge(
-                        history,
-                        new Following(
-                                history,
-                                ForecastParameters.standard(),
-                                before.get(history.plan().stringId()))))
+                .map(history -> judge(history, before.get(history.plan().stringId())))
                 .toList();
     }
 
-    private Judged judge(StringHistory history, Following following) {
+    /** @param before how far it was followed; null to start anew */
+    Judged judge(StringHistory history, @Nullable Followed before) {
+        Following following = new Following(history, ForecastParameters.standard(), before);
         StringJudgement byRules = new Judge(limits).judge(history);
         StringJudgement judgement = new Prospects(history.plan(), limits).join(byRules, following.forecast());
         return new Judged(judgement, fingerprint(history), following.followed());

@@ -29,7 +29,9 @@ final class JarLife {
                 readings(surveys, history, position, kind),
                 jar.ohmicKind() == kind ? jar.baseline() : null,
                 position == 1 ? null : address + (position - 1),
-                position == page.jars().size() ? null : address + (position + 1));
+                position == page.jars().size() ? null : address + (position + 1),
+                jar.prospect(),
+                jar.overruled());
     }
 
     private static OhmicKind kind(JarLine jar, List<SurveyRecord> surveys) {

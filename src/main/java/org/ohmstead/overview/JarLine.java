@@ -3,6 +3,7 @@ package org.ohmstead.overview;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.assessment.OverruleView;
 import org.ohmstead.kernel.OhmicKind;
 import org.ohmstead.kernel.Urgency;
 
@@ -13,6 +14,7 @@ import org.ohmstead.kernel.Urgency;
  * @param changeOnBaseline 0.41 is 41 % towards ageing
  * @param changeOnMedian against the jars that came with it
  * @param trendPerYear of the share of the baseline
+ * @param urgency what it asks, with what people overruled
  */
 public record JarLine(
         int position,
@@ -29,7 +31,9 @@ public record JarLine(
         @Nullable Double trendPerYear,
         @Nullable Double volts,
         @Nullable Double celsius,
-        List<Why> reasons) {
+        List<Why> reasons,
+        @Nullable Prospect prospect,
+        @Nullable OverruleView overruled) {
 
     public JarLine {
         reasons = List.copyOf(reasons);

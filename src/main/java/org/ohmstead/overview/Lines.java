@@ -1,6 +1,7 @@
 package org.ohmstead.overview;
 
 import java.util.List;
+import org.ohmstead.assessment.Asked;
 import org.ohmstead.assessment.model.Baseline;
 import org.ohmstead.assessment.model.JarJudgement;
 import org.ohmstead.assessment.model.LinkJudgement;
@@ -19,13 +20,13 @@ final class Lines {
                 .toList();
     }
 
-    static JarLine jar(JarJudgement jar) {
+    static JarLine jar(Asked asked, JarJudgement jar) {
         Baseline baseline = jar.baseline();
         return new JarLine(
                 jar.position(),
                 jar.serial(),
                 jar.sittingSince(),
-                jar.urgency(),
+                asked.urgency(jar),
                 jar.readOn(),
                 jar.ohmicKind(),
                 jar.ohmic(),
@@ -36,17 +37,19 @@ final class Lines {
                 jar.trend() == null ? null : jar.trend().perYear(),
                 jar.volts(),
                 jar.celsius(),
-                reasons(jar.reasons()));
+                reasons(jar.reasons()),
+                Prospect.ofJar(jar.forecast(), asked.judgement().asOf()),
+                asked.ofJar(jar.position()).orElse(null));
     }
 
-    static LinkLine link(LinkJudgement link, int positions) {
+    static LinkLine link(Asked asked, LinkJudgement link, int positions) {
         return new LinkLine(
                 link.ordinal(),
                 LinkName.shortly(link.ordinal(), positions),
                 LinkName.of(link.ordinal(), positions),
                 link.kind(),
                 link.madeOn(),
-                link.urgency(),
+                asked.urgency(link),
                 link.readOn(),
                 link.combinedMicroohms(),
                 link.conductorMicroohms(),
@@ -56,7 +59,9 @@ final class Lines {
                 link.changeOnKind(),
                 link.dropMillivolts(),
                 link.heatWatts(),
-                reasons(link.reasons()));
+                reasons(link.reasons()),
+                Prospect.ofLink(link.forecast(), asked.judgement().asOf()),
+                asked.ofLink(link.ordinal()).orElse(null));
     }
 
     static List<JarLine> unjudgedJars(StringBlueprint blueprint) {
@@ -76,7 +81,9 @@ final class Lines {
                         null,
                         null,
                         null,
-                        List.of()))
+                        List.of(),
+                        null,
+                        null))
                 .toList();
     }
 
@@ -99,7 +106,9 @@ final class Lines {
                         null,
                         null,
                         null,
-                        List.of()))
+                        List.of(),
+                        null,
+                        null))
                 .toList();
     }
 }

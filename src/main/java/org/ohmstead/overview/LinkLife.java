@@ -29,7 +29,9 @@ final class LinkLife {
                 readings(surveys, link),
                 link.baseline(),
                 ordinal == 0 ? null : address + (ordinal - 1),
-                ordinal == page.jars().size() ? null : address + (ordinal + 1));
+                ordinal == page.jars().size() ? null : address + (ordinal + 1),
+                link.prospect(),
+                link.overruled());
     }
 
     private static List<StringPage.Fact> facts(LinkLine link) {

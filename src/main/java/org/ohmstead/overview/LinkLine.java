@@ -3,6 +3,7 @@ package org.ohmstead.overview;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.assessment.OverruleView;
 import org.ohmstead.kernel.LinkKind;
 import org.ohmstead.kernel.Urgency;
 
@@ -12,6 +13,7 @@ import org.ohmstead.kernel.Urgency;
  * @param name "9|10"
  * @param title "link 9|10"
  * @param net what is left for the joints once the cable's own resistance is taken out
+ * @param urgency what it asks, with what people overruled
  */
 public record LinkLine(
         int ordinal,
@@ -29,7 +31,9 @@ public record LinkLine(
         @Nullable Double changeOnKind,
         @Nullable Double dropMillivolts,
         @Nullable Double heatWatts,
-        List<Why> reasons) {
+        List<Why> reasons,
+        @Nullable Prospect prospect,
+        @Nullable OverruleView overruled) {
 
     public LinkLine {
         reasons = List.copyOf(reasons);

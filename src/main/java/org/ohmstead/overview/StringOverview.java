@@ -7,10 +7,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Permission;
+import org.ohmstead.assessment.Asked;
 import org.ohmstead.assessment.AssessmentView;
 import org.ohmstead.assessment.Assessments;
+import org.ohmstead.assessment.Overruling;
 import org.ohmstead.assessment.model.Advice;
 import org.ohmstead.assessment.model.Doubt;
+import org.ohmstead.assessment.model.RiskDate;
 import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.StringBlueprint;
@@ -19,6 +22,7 @@ import org.ohmstead.ledger.SurveyLedger;
 import org.ohmstead.ledger.SurveyRecord;
 import org.ohmstead.programme.NextDateView;
 import org.ohmstead.programme.Programme;
+import org.ohmstead.programme.rules.NextDate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -33,6 +37,7 @@ public class StringOverview {
     private final FleetRegister register;
     private final SurveyLedger ledger;
     private final Assessments assessments;
+    private final Overruling overruling;
     private final Programme programme;
     private final Access access;
     private final Clock clock;
@@ -41,12 +46,14 @@ public class StringOverview {
             FleetRegister register,
             SurveyLedger ledger,
             Assessments assessments,
+            Overruling overruling,
             Programme programme,
             Access access,
             Clock clock) {
         this.register = register;
         this.ledger = ledger;
         this.assessments = assessments;
+        this.overruling = overruling;
         this.programme = programme;
         this.access = access;
         this.clock = clock;
@@ -86,22 +93,24 @@ public class StringOverview {
     private StringPage page(StringBlueprint blueprint, List<SurveyRecord> surveys) {
         long stringId = blueprint.string().id();
         AssessmentView assessment = assessments.find(stringId).orElse(null);
-        StringJudgement judgement = assessment == null ? null : assessment.judgement();
+        Asked asked = assessment == null ? null : overruling.asked(assessment.judgement());
         int positions = blueprint.string().positions();
-        List<JarLine> jars = judgement == null
+        List<JarLine> jars = asked == null
                 ? Lines.unjudgedJars(blueprint)
-                : judgement.jars().stream().map(Lines::jar).toList();
-        List<LinkLine> links = judgement == null
+                : asked.judgement().jars().stream()
+                        .map(jar -> Lines.jar(asked, jar))
+                        .toList();
+        List<LinkLine> links = asked == null
                 ? Lines.unjudgedLinks(blueprint)
-                : judgement.links().stream()
-                        .map(link -> Lines.link(link, positions))
+                : asked.judgement().links().stream()
+                        .map(link -> Lines.link(asked, link, positions))
                         .toList();
         return new StringPage(
                 Plates.of(blueprint),
-                assessment == null ? null : judged(blueprint, assessment, jars, links),
+                assessment == null || asked == null ? null : judged(blueprint, assessment, asked, jars, links),
                 programme
                         .findNextDate(stringId)
-                        .map(next -> due(blueprint, next))
+                        .map(next -> due(blueprint, next, assessment))
                         .orElse(null),
                 jars,
                 links,
@@ -109,26 +118,39 @@ public class StringOverview {
     }
 
     private static StringPage.Judged judged(
-            StringBlueprint blueprint, AssessmentView assessment, List<JarLine> jars, List<LinkLine> links) {
+            StringBlueprint blueprint,
+            AssessmentView assessment,
+            Asked asked,
+            List<JarLine> jars,
+            List<LinkLine> links) {
         StringJudgement judgement = assessment.judgement();
         return new StringPage.Judged(
-                judgement.urgency(),
-                StringSentence.of(blueprint.string().name(), judgement.urgency(), jars, links),
+                asked.urgency(),
+                StringSentence.of(blueprint.string().name(), asked.urgency(), jars, links),
                 judgement.asOf(),
                 assessment.assessedAt(),
                 Lines.reasons(judgement.reasons()),
                 judgement.advice().stream().map(Advice::words).toList(),
                 judgement.doubts().stream().map(Doubt::words).toList(),
-                StringFacts.of(judgement.figures(), blueprint.string().positions()));
+                StringFacts.of(judgement.figures(), blueprint.string().positions()),
+                judgement.urgency(),
+                asked.ofString().orElse(null));
     }
 
-    private StringPage.@Nullable Due due(StringBlueprint blueprint, NextDateView next) {
+    private StringPage.@Nullable Due due(
+            StringBlueprint blueprint, NextDateView next, @Nullable AssessmentView assessment) {
         LocalDate today = LocalDate.ofInstant(clock.instant(), blueprint.site().timeZone());
         return new StringPage.Due(
                 next.dueOn(),
                 ChronoUnit.DAYS.between(today, next.dueOn()),
                 next.governs().name(),
                 next.reason(),
-                next.intervalDueOn());
+                next.intervalDueOn(),
+                next.governs() == NextDate.Governs.RISK ? riskReason(assessment) : null);
+    }
+
+    private static @Nullable String riskReason(@Nullable AssessmentView assessment) {
+        RiskDate risk = assessment == null ? null : assessment.judgement().riskDate();
+        return risk == null ? null : risk.reason();
     }
 }

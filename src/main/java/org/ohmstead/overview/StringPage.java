@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.assessment.OverruleView;
 import org.ohmstead.kernel.Urgency;
 
 /** Everything the page of a string says, in numbers. */
@@ -35,7 +36,11 @@ public record StringPage(
         }
     }
 
-    /** What was judged last. */
+    /**
+     * What was judged last.
+     *
+     * @param urgency with what people overruled
+     */
     public record Judged(
             Urgency urgency,
             Sentence sentence,
@@ -44,13 +49,25 @@ public record StringPage(
             List<Why> reasons,
             List<String> advice,
             List<String> doubts,
-            List<Fact> facts) {}
+            List<Fact> facts,
+            Urgency byEngine,
+            @Nullable OverruleView overruled) {}
 
     /** @param value already in words with its unit */
     public record Fact(String name, String value, @Nullable String note) {}
 
-    /** When someone must come, and which rule says so. */
-    public record Due(LocalDate on, long daysAway, String governs, String reason, LocalDate intervalDueOn) {}
+    /**
+     * When someone must come, and which rule says so.
+     *
+     * @param riskReason why the forecast governs; null when it does not
+     */
+    public record Due(
+            LocalDate on,
+            long daysAway,
+            String governs,
+            String reason,
+            LocalDate intervalDueOn,
+            @Nullable String riskReason) {}
 
     public record SurveyLine(
             long surveyId,

@@ -3,6 +3,7 @@ package org.ohmstead.overview;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.assessment.OverruleView;
 import org.ohmstead.kernel.Urgency;
 
 /**
@@ -22,7 +23,9 @@ public record UnitPage(
         List<Reading> readings,
         @Nullable Double baseline,
         @Nullable String before,
-        @Nullable String after) {
+        @Nullable String after,
+        @Nullable Prospect prospect,
+        @Nullable OverruleView overruled) {
 
     /** A stretch of its life: a jar that sat here, or a joint as it was made. */
     public record Spell(
@@ -36,4 +39,9 @@ public record UnitPage(
             @Nullable Double change,
             @Nullable Double volts,
             @Nullable Double celsius) {}
+
+    /** What the engine asks, whatever people decided. */
+    public Urgency byEngine() {
+        return reasons.stream().map(Why::asks).reduce(Urgency.CLEAR, Urgency::or);
+    }
 }

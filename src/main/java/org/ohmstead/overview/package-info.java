@@ -12,6 +12,7 @@
             "intake :: check",
             "assessment",
             "assessment :: model",
+            "assessment :: prospect",
             "programme",
             "programme :: rules"
         })

@@ -146,7 +146,9 @@ public final class Invented {
                         new StringPage.Fact("Jars, sum", "24.6 mΩ", null),
                         new StringPage.Fact("Links, sum", "1.12 mΩ", null),
                         new StringPage.Fact("Voltage step at 120 A", "3.1 V", "estimate"),
-                        new StringPage.Fact("Age", "14.7 years", "73 % of its derated life")));
+                        new StringPage.Fact("Age", "14.7 years", "73 % of its derated life")),
+                Urgency.ACT,
+                null);
     }
 
     private static StringPage.Due due() {
@@ -155,7 +157,8 @@ public final class Invented {
                 2,
                 "RECHECK",
                 "Jar 17 and link 9|10 are to be read again.",
-                LocalDate.of(2027, 3, 31));
+                LocalDate.of(2027, 3, 31),
+                null);
     }
 
     private static JarLine jar(int position, Urgency urgency, Double change) {
@@ -180,7 +183,9 @@ public final class Invented {
                 0.011,
                 2.247,
                 21.0,
-                why);
+                why,
+                null,
+                null);
     }
 
     private static LinkLine link(int ordinal, int jars, LinkKind kind, Urgency urgency, double net) {
@@ -206,7 +211,9 @@ public final class Invented {
                 net / 17.4 - 1,
                 net * 0.12,
                 net * 0.0144,
-                why);
+                why,
+                null,
+                null);
     }
 
     private static List<StringPage.SurveyLine> surveys(int jars) {
@@ -267,6 +274,8 @@ public final class Invented {
                 readings,
                 0.41,
                 "/strings/2/jars/16",
-                "/strings/2/jars/18");
+                "/strings/2/jars/18",
+                null,
+                null);
     }
 }

@@ -1,6 +1,8 @@
 package org.ohmstead.overview.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.chart.TapestryDrawing;
 import org.ohmstead.overview.StringOverview;
 import org.ohmstead.overview.UnitPage;
@@ -14,9 +16,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 class StringController {
 
     private final StringOverview overview;
+    private final Access access;
 
-    StringController(StringOverview overview) {
+    StringController(StringOverview overview, Access access) {
         this.overview = overview;
+        this.access = access;
     }
 
     @GetMapping("/strings/{stringId}")
@@ -30,23 +34,30 @@ class StringController {
         model.addAttribute("strip", drawings.strip());
         model.addAttribute("tapestry", StringDrawings.tapestry(dossier.history()));
         model.addAttribute("tapestryKey", TapestryDrawing.key("key"));
+        model.addAttribute("mayOverrule", access.current().may(Permission.OVERRULE));
         return "overview/string";
     }
 
     @GetMapping("/strings/{stringId}/jars/{position}")
     String jar(@PathVariable long stringId, @PathVariable int position, Model model) {
+        model.addAttribute("subject", "JAR");
+        model.addAttribute("number", position);
         return unit(overview.jar(stringId, position), true, model);
     }
 
     @GetMapping("/strings/{stringId}/links/{ordinal}")
     String link(@PathVariable long stringId, @PathVariable int ordinal, Model model) {
+        model.addAttribute("subject", "LINK");
+        model.addAttribute("number", ordinal);
         return unit(overview.link(stringId, ordinal), false, model);
     }
 
-    private static String unit(UnitPage unit, boolean withVolts, Model model) {
+    private String unit(UnitPage unit, boolean withVolts, Model model) {
         EstateController.common(model);
         model.addAttribute("unit", unit);
         model.addAttribute("trend", UnitDrawings.trend(unit));
+        model.addAttribute("fan", UnitDrawings.fan(unit));
+        model.addAttribute("mayOverrule", access.current().may(Permission.OVERRULE));
         model.addAttribute("withVolts", withVolts);
         return "overview/unit";
     }
