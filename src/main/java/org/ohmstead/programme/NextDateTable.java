@@ -2,6 +2,8 @@ package org.ohmstead.programme;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Timestamp;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -19,12 +21,15 @@ class NextDateTable {
 
     private static final String PUT = """
             insert into next_date (string_id, due_on, governs, reason, interval_due_on, surveyed_on, recheck_by, risk_on,
-                                   duty_due_on)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?)
+                                   duty_due_on, moved_at)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
             on conflict (string_id) do update
             set due_on = excluded.due_on, governs = excluded.governs, reason = excluded.reason,
                 interval_due_on = excluded.interval_due_on, surveyed_on = excluded.surveyed_on,
-                recheck_by = excluded.recheck_by, risk_on = excluded.risk_on, duty_due_on = excluded.duty_due_on
+                recheck_by = excluded.recheck_by, risk_on = excluded.risk_on, duty_due_on = excluded.duty_due_on,
+                sequence = next_date.sequence + (next_date.due_on <> excluded.due_on)::integer,
+                moved_at = case when next_date.due_on <> excluded.due_on then excluded.moved_at
+                           else next_date.moved_at end
             where (next_date.due_on, next_date.governs, next_date.reason, next_date.surveyed_on, next_date.recheck_by,
                    next_date.risk_on, next_date.duty_due_on, next_date.interval_due_on)
                is distinct from (excluded.due_on, excluded.governs, excluded.reason, excluded.surveyed_on,
@@ -32,10 +37,12 @@ class NextDateTable {
 
     private final JdbcClient jdbc;
     private final JdbcTemplate batches;
+    private final Clock clock;
 
-    NextDateTable(JdbcClient jdbc, JdbcTemplate batches) {
+    NextDateTable(JdbcClient jdbc, JdbcTemplate batches, Clock clock) {
         this.jdbc = jdbc;
         this.batches = batches;
+        this.clock = clock;
     }
 
     /** In the order of the strings, so that two writers never wait for each other in a circle. */
@@ -48,7 +55,7 @@ class NextDateTable {
                         .toList());
     }
 
-    private static Object[] row(InService string, NextDate next) {
+    private Object[] row(InService string, NextDate next) {
         return new Object[] {
             string.stringId(),
             next.dueOn(),
@@ -58,7 +65,8 @@ class NextDateTable {
             string.surveyedOn(),
             next.recheckBy(),
             next.riskOn(),
-            next.dutyDueOn()
+            next.dutyDueOn(),
+            Timestamp.from(clock.instant())
         };
     }
 
