@@ -1,6 +1,7 @@
 package org.ohmstead.bench;
 
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,8 @@ final class Results {
 
     private final Bench.Scale scale;
     private final List<String> rows = new ArrayList<>();
+    private final double loadAtStart =
+            ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
 
     Results(Bench.Scale scale) {
         this.scale = scale;
@@ -46,12 +49,13 @@ final class Results {
     void print(PrintStream out) {
         out.printf(
                 Locale.ROOT,
-                "%n%,d strings × %d surveys × %d jars; %d processors, heap %d MB%n%n",
+                "%n%,d strings × %d surveys × %d jars; %d processors, heap %d MB; load average at the start %.2f%n%n",
                 scale.strings(),
                 scale.surveys(),
                 scale.jars(),
                 Runtime.getRuntime().availableProcessors(),
-                Runtime.getRuntime().maxMemory() >> 20);
+                Runtime.getRuntime().maxMemory() >> 20,
+                loadAtStart);
         out.println("| what | took | floor | took | ratio | target |");
         out.println("|---|---|---|---|---|---|");
         rows.forEach(out::println);

@@ -34,6 +34,11 @@ final class NumberText {
 
     /** The cell's number as written; nothing when it is missing or cannot be read (which is then found). */
     private Optional<BigDecimal> number(Cell cell) {
+        String digits = cell.text().replace('−', '-');
+        return NUMBER.matcher(digits).matches() ? marked(cell, digits) : word(cell);
+    }
+
+    private Optional<BigDecimal> word(Cell cell) {
         String plain = Spelling.plain(cell.text());
         if (MISSING.contains(plain)) {
             return Optional.empty();
@@ -45,8 +50,7 @@ final class NumberText {
                     "Measure it again with clean contact if you still can."));
             return Optional.empty();
         }
-        String digits = cell.text().replace('−', '-');
-        return NUMBER.matcher(digits).matches() ? marked(cell, digits) : notANumber(cell);
+        return notANumber(cell);
     }
 
     private Optional<BigDecimal> marked(Cell cell, String digits) {
@@ -64,13 +68,8 @@ final class NumberText {
                     "Use one decimal mark throughout, and no thousands marks.");
         }
         mark = found == UNSETTLED ? mark : found;
-        BigDecimal number = new BigDecimal(completed(digits.replace(',', '.')));
+        BigDecimal number = new BigDecimal(digits.replace(',', '.'));
         return number.abs().compareTo(GREATEST) > 0 ? notANumber(cell) : Optional.of(number);
-    }
-
-    /** "5." and ".5" are numbers to people; give the decimal parser its zero. */
-    private static String completed(String digits) {
-        return digits.replaceFirst("^([+-]?)\\.", "$10.").replaceFirst("\\.(?=$|[eE])", "");
     }
 
     private Optional<BigDecimal> notANumber(Cell cell) {

@@ -16,7 +16,22 @@ public final class Spelling {
 
     /** Without blanks at either end, those of spreadsheets too; a control character is shown as unreadable. */
     public static String trimmed(String text) {
+        if (isTidy(text)) {
+            return text;
+        }
         return EDGES.matcher(CONTROL.matcher(text).replaceAll("\uFFFD")).replaceAll("");
+    }
+
+    /** Printing ASCII that neither begins nor ends with a blank, as nearly every cell is: nothing is to be trimmed. */
+    private static boolean isTidy(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean edge = i == 0 || i == text.length() - 1;
+            if (c > '~' || c < ' ' || (edge && c == ' ')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Lower case, single blanks, no brackets, "u" for micro and "ohm" for Ω: "Jar (MΩ)" becomes "jar mohm". */
