@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.access.Access;
+import org.ohmstead.assessment.model.Limits;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.fleet.FleetRegister;
@@ -81,6 +82,12 @@ public class Assessments {
         access.require(SEE_ESTATE);
         register.requireString(stringId);
         return reader.latest(stringId);
+    }
+
+    /** Where the lines are drawn: the defaults with what the owner set instead. */
+    public Limits limits() {
+        access.require(SEE_ESTATE);
+        return judging.limits();
     }
 
     /** How the strings in reach stand, what people overruled included, the most urgent first; those never assessed are left out. */

@@ -23,6 +23,11 @@ class Judging {
         this.limits = settings.limitsInForce();
     }
 
+    /** The limits in force. */
+    Limits limits() {
+        return limits;
+    }
+
     byte[] fingerprint(StringHistory history) {
         return Fingerprint.of(history, limits);
     }
