@@ -25,10 +25,15 @@ class Expectations {
     /** A baseline is taken about six months after the initial charge (Exide/GNB 92.30 §9.7). */
     private static final int MONTHS_TO_BASELINE = 5;
 
+    /** How many earlier surveys a string is recognised by. */
+    static final int RECENT = 6;
+
     private final SurveyLedger ledger;
+    private final Neighbours neighbours;
     private final Clock clock;
 
-    Expectations(SurveyLedger ledger, Clock clock) {
+    Expectations(SurveyLedger ledger, Neighbours neighbours, Clock clock) {
+        this.neighbours = neighbours;
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -50,6 +55,8 @@ class Expectations {
                         .map(Expectations::earlier)
                         .orElse(null),
                 surveys.stream().map(survey -> survey.facts().takenAt()).toList(),
+                recent(surveys, instant),
+                neighbours.of(blueprint.string()),
                 clock.instant());
     }
 
@@ -67,6 +74,15 @@ class Expectations {
                 .reduce((first, second) -> second);
     }
 
+    private static List<EarlierSurvey> recent(List<SurveyRecord> surveys, Instant before) {
+        List<SurveyRecord> until = surveys.stream()
+                .filter(survey -> survey.facts().takenAt().isBefore(before))
+                .toList();
+        return until.subList(Math.max(0, until.size() - RECENT), until.size()).stream()
+                .map(Expectations::earlier)
+                .toList();
+    }
+
     private static Optional<SurveyRecord> baseline(List<SurveyRecord> surveys, LocalDate inServiceOn) {
         LocalDate settled = inServiceOn.plusMonths(MONTHS_TO_BASELINE);
         return surveys.stream()
@@ -75,7 +91,7 @@ class Expectations {
                 .or(() -> surveys.stream().findFirst());
     }
 
-    private static EarlierSurvey earlier(SurveyRecord survey) {
+    static EarlierSurvey earlier(SurveyRecord survey) {
         SurveyFacts facts = survey.facts();
         return new EarlierSurvey(
                 facts.takenAt(),
@@ -83,6 +99,7 @@ class Expectations {
                 facts.ohmicHertz(),
                 facts.ambientCelsius(),
                 survey.readings().ohmic(),
+                survey.readings().volts(),
                 survey.readings().linkMicroohms());
     }
 

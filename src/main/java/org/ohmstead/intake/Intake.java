@@ -90,7 +90,7 @@ public class Intake {
         return uploads.find(id, access.current()).orElseThrow(() -> NotFound.of("upload", id));
     }
 
-    /** Latest first, without their remarks; of one state, or of all. */
+    /** Latest first, each with the gravest of its remarks only; of one state, or of all. */
     @Transactional(readOnly = true)
     public List<UploadView> recent(@Nullable UploadState state, int limit) {
         access.require(SEE_ESTATE);

@@ -1,6 +1,10 @@
 package org.ohmstead.intake;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.ohmstead.intake.check.Remark;
 import org.ohmstead.intake.check.RemarkCode;
@@ -30,17 +34,33 @@ class UploadRemarks {
     List<RemarkView> of(UUID uploadId) {
         return jdbc.sql("select * from upload_remark where upload_id = ? order by ordinal")
                 .param(uploadId)
-                .query((row, n) -> new RemarkView(
-                        RemarkCode.valueOf(row.getString("code")),
-                        Severity.valueOf(row.getString("severity")),
-                        row.getInt("line"),
-                        row.getInt("column"),
-                        row.getString("place"),
-                        row.getString("seen"),
-                        row.getString("expected"),
-                        row.getString("message"),
-                        row.getString("remedy")))
+                .query((row, n) -> view(row))
                 .list();
+    }
+
+    /** Of each upload, the first of its gravest remarks. */
+    Map<UUID, RemarkView> gravest(List<UUID> uploadIds) {
+        Map<UUID, RemarkView> gravest = new HashMap<>();
+        jdbc.sql("""
+                        select distinct on (upload_id) * from upload_remark where upload_id = any (:ids)
+                        order by upload_id, array_position(array['REFUSE', 'HOLD', 'DOUBT', 'NOTE'], severity), ordinal
+                        """).param("ids", uploadIds.toArray(UUID[]::new)).query((ResultSet row) -> {
+            gravest.put(row.getObject("upload_id", UUID.class), view(row));
+        });
+        return gravest;
+    }
+
+    private static RemarkView view(ResultSet row) throws SQLException {
+        return new RemarkView(
+                RemarkCode.valueOf(row.getString("code")),
+                Severity.valueOf(row.getString("severity")),
+                row.getInt("line"),
+                row.getInt("column"),
+                row.getString("place"),
+                row.getString("seen"),
+                row.getString("expected"),
+                row.getString("message"),
+                row.getString("remedy"));
     }
 
     private void insert(UUID uploadId, int ordinal, Remark remark) {

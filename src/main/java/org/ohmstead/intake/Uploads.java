@@ -6,6 +6,7 @@ import java.sql.Timestamp;
 import java.time.Instant;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -54,13 +55,22 @@ class Uploads {
                 .optional();
     }
 
-    /** Latest first, without their remarks. */
+    /** Latest first, each with the gravest of its remarks. */
     List<UploadView> recent(@Nullable UploadState state, Person person, int limit) {
         String ofState = state == null ? "" : " and u.state = '" + state.name() + "'";
-        return asked(SELECT + ofState + " order by u.received_at desc, u.id limit :limit", person)
+        List<UploadView> latest = asked(SELECT + ofState + " order by u.received_at desc, u.id limit :limit", person)
                 .param("limit", limit)
                 .query(Uploads::view)
                 .list();
+        Map<UUID, RemarkView> gravest =
+                remarks.gravest(latest.stream().map(UploadView::id).toList());
+        return latest.stream()
+                .map(upload -> upload.with(0, 0, headline(gravest.get(upload.id()))))
+                .toList();
+    }
+
+    private static List<RemarkView> headline(@Nullable RemarkView gravest) {
+        return gravest == null ? List.of() : List.of(gravest);
     }
 
     byte[] raw(UUID id) {

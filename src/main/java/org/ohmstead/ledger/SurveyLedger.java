@@ -133,6 +133,18 @@ public class SurveyLedger {
         return reader.standing(stringId);
     }
 
+    /**
+     * The latest standing surveys of several strings, oldest first, in one question.
+     *
+     * @throws NotFound when one of the strings does not exist or lies out of reach
+     */
+    @Transactional(readOnly = true)
+    public List<SurveyRecord> latestOf(List<Long> stringIds, int each) {
+        access.require(SEE_ESTATE);
+        places.of(stringIds).values().forEach(place -> access.require(SEE_ESTATE, place.areaId()));
+        return stringIds.isEmpty() ? List.of() : reader.latest(stringIds, each);
+    }
+
     /** The surveys of a string, oldest first, with the withdrawn ones among them. */
     @Transactional(readOnly = true)
     public List<SurveyRecord> allSurveysOf(long stringId) {

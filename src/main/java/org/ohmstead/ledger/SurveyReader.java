@@ -26,6 +26,12 @@ class SurveyReader {
 
     private static final String STANDING =
             "select " + SurveyRow.COLUMNS + " from standing_survey s where s.string_id = ? order by s.taken_at, s.id";
+    private static final String LATEST = "select " + SurveyRow.COLUMNS + """
+             from unnest(?::bigint[]) as wanted (string_id)
+            cross join lateral (
+                select * from standing_survey st where st.string_id = wanted.string_id
+                order by st.taken_at desc, st.id desc limit ?) s
+            order by s.string_id, s.taken_at, s.id""";
     private static final String ALL = "select " + SurveyRow.COLUMNS_WITH_WITHDRAWAL
             + " from survey s left join withdrawn_survey w on w.survey_id = s.id ";
     private static final String STREAM = "select " + SurveyRow.COLUMNS + """
@@ -51,6 +57,15 @@ class SurveyReader {
 
     List<SurveyRecord> standing(long stringId) {
         return list(STANDING, statement -> statement.setLong(1, stringId), PLAIN);
+    }
+
+    /** Of each string, its latest; oldest first. */
+    List<SurveyRecord> latest(List<Long> stringIds, int each) {
+        PreparedStatementSetter parameters = statement -> {
+            statement.setArray(1, statement.getConnection().createArrayOf("int8", stringIds.toArray()));
+            statement.setInt(2, each);
+        };
+        return list(LATEST, parameters, PLAIN);
     }
 
     List<SurveyRecord> standingAndWithdrawn(long stringId) {

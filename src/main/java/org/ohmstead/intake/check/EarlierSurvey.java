@@ -7,6 +7,7 @@ import org.ohmstead.kernel.OhmicKind;
  * An accepted survey of the same string. Missing values are NaN.
  *
  * @param ohmic one per position, in the unit of the kind
+ * @param volts one per position, or none at all
  * @param linkMicroohms per link ordinal, then per strap
  */
 public record EarlierSurvey(
@@ -15,4 +16,5 @@ public record EarlierSurvey(
         double ohmicHertz,
         double ambientCelsius,
         double[] ohmic,
+        double[] volts,
         double[][] linkMicroohms) {}

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param last the latest survey before the new one, if any
  * @param baseline the survey that comparisons start from, if any
  * @param earlier when the string's standing surveys were taken
+ * @param recent the last few surveys before the new one, oldest first
+ * @param neighbours the last few surveys of the site's other strings of as many jars, by the string's title
  * @param now the present
  */
 public record Expectation(
@@ -25,10 +28,14 @@ public record Expectation(
         @Nullable EarlierSurvey last,
         @Nullable EarlierSurvey baseline,
         List<Instant> earlier,
+        List<EarlierSurvey> recent,
+        Map<String, List<EarlierSurvey>> neighbours,
         Instant now) {
 
     public Expectation {
         earlier = List.copyOf(earlier);
+        recent = List.copyOf(recent);
+        neighbours = Map.copyOf(neighbours);
         if (straps.length != positions + 1) {
             throw new IllegalArgumentException(
                     positions + " jars have " + (positions + 1) + " links, not " + straps.length);

@@ -62,6 +62,47 @@ public enum RemarkCode {
             NOTE,
             "The reading after the last jar is near zero: it is the closing reading and was not stored as a link.",
             "Nothing. The negative terminal link counts as not measured unless it was read on its own."),
+    ORDER_REVERSED(
+            HOLD,
+            "The readings fit this string walked from the other end.",
+            "Find out where the walk began. Number the rows from the positive end and hand the file in again."),
+    ORDER_SKIPPED(
+            HOLD,
+            "From about here on every reading fits the next jar: a jar was left out, and the count is one short.",
+            "Look on site which jar it was and measure it; move the rows after it up by one and hand the file in again."),
+    ORDER_READ_TWICE(
+            HOLD,
+            "From about here on every reading fits the jar before: a jar was read twice, and the count is one ahead.",
+            "Take the second reading out, move the rows after it back by one and measure the last jar."),
+    ORDER_SWAPPED(
+            HOLD,
+            "The readings of two jars fit each other's places.",
+            "Measure both again; if they stay, look whether the jars themselves changed places."),
+    ORDER_OTHER_STRING(
+            HOLD,
+            "The readings have the pattern of another string of this site.",
+            "Make sure which string was measured, name that one and hand the file in again."),
+    ORDER_UNSEEN(
+            NOTE,
+            "Whether the jars were read in their order can't be told from this string's history.",
+            "Nothing. Until it can be told, take care to begin at the positive end and to leave out no jar."),
+    COPIED(
+            HOLD,
+            "Nearly all ohmic values are those of an earlier survey.",
+            "Export the survey that was taken; if none was, take it."),
+    COPIED_ALIKE(
+            DOUBT,
+            "The ohmic values are more like the last survey's than this string's surveys ever are.",
+            "Ask how they were taken: it may be an old memory exported again, or figures carried over by hand."),
+    SCATTER_HIGH(
+            DOUBT,
+            "The jars' ohmic values scatter far more than this string's usually do: bad contact or dirty posts.",
+            "Clean posts and probes, and measure again while still on site."),
+    DIGITS_REGULAR(
+            DOUBT,
+            "Most ohmic values end in the same digit, as measured ones never do: rounded or made up.",
+            "Hand in the values as the instrument gave them."),
+
     STRAPS_DIFFER(
             HOLD,
             "Links have another number of strap readings than the register has straps.",

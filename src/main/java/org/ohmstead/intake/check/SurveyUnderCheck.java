@@ -1,16 +1,29 @@
 package org.ohmstead.intake.check;
 
+import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.intake.file.ColumnKind;
 import org.ohmstead.intake.file.SheetFacts;
 import org.ohmstead.intake.file.SurveySheet;
 import org.ohmstead.intake.file.TakenAt;
+import org.ohmstead.intake.forensics.WalkVerdict;
 import org.ohmstead.kernel.OhmicKind;
 
-/** A readable sheet beside what is known of its string. */
+/**
+ * A readable sheet beside what is known of its string.
+ *
+ * @param walk how the string was walked; null where there is nothing to weigh it by
+ */
 record SurveyUnderCheck(
-        SurveySheet sheet, TakenAt takenAt, OhmicKind kind, LaidOut laidOut, Expectation expected, Thresholds limits) {
+        SurveySheet sheet,
+        TakenAt takenAt,
+        OhmicKind kind,
+        LaidOut laidOut,
+        Expectation expected,
+        Thresholds limits,
+        @Nullable WalkVerdict walk) {
 
     /** @throws IllegalArgumentException when the sheet is not readable */
     static SurveyUnderCheck of(SurveySheet sheet, Expectation expected, Thresholds limits) {
@@ -20,7 +33,16 @@ record SurveyUnderCheck(
             throw new IllegalArgumentException("Only a readable sheet can be checked");
         }
         LaidOut laidOut = LaidOut.of(sheet.rows(), expected.straps(), limits);
-        return new SurveyUnderCheck(sheet, takenAt, kind, laidOut, expected, limits);
+        WalkVerdict walk =
+                WalkHistory.verdict(laidOut, kind, expected, limits.forensics().fewestJars());
+        return new SurveyUnderCheck(sheet, takenAt, kind, laidOut, expected, limits, walk);
+    }
+
+    /** The last surveys that measured the same kind of value, oldest first. */
+    List<EarlierSurvey> sameKind() {
+        return expected.recent().stream()
+                .filter(earlier -> earlier.kind() == kind)
+                .toList();
     }
 
     SheetFacts facts() {

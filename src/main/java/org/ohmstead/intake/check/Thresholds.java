@@ -22,6 +22,7 @@ package org.ohmstead.intake.check;
  * @param warmestCelsius above this a temperature is not believable
  * @param baselineKelvin difference from the baseline survey's temperature that is doubted
  * @param clockMinutes how far ahead an instrument's clock may run
+ * @param forensics lines of the checks against the string's own history
  */
 public record Thresholds(
         double closingShare,
@@ -42,9 +43,30 @@ public record Thresholds(
         double coldestCelsius,
         double warmestCelsius,
         double baselineKelvin,
-        int clockMinutes) {
+        int clockMinutes,
+        ForensicThresholds forensics) {
 
     public static Thresholds defaults() {
-        return new Thresholds(0.10, 1.0, 3, 0.06, 0.30, 2, 10, 2, 3, 0.1, 2.9, 0.01, 0.03, 0.05, 5, -20, 60, 5, 15);
+        return new Thresholds(
+                0.10,
+                1.0,
+                3,
+                0.06,
+                0.30,
+                2,
+                10,
+                2,
+                3,
+                0.1,
+                2.9,
+                0.01,
+                0.03,
+                0.05,
+                5,
+                -20,
+                60,
+                5,
+                15,
+                ForensicThresholds.defaults());
     }
 }

@@ -31,6 +31,8 @@ final class Walk {
     private EarlierSurvey last;
     private EarlierSurvey baseline;
     private final List<Instant> earlier = new ArrayList<>();
+    private final List<EarlierSurvey> recent = new ArrayList<>();
+    private final Map<String, List<EarlierSurvey>> neighbours = new TreeMap<>();
     private final int[] straps;
 
     private Walk(int positions) {
@@ -120,9 +122,19 @@ final class Walk {
         Arrays.fill(jars, ohmic);
         double[][] links = new double[positions + 1][];
         Arrays.setAll(links, k -> new double[] {link});
-        last = new EarlierSurvey(Instant.parse(takenAt), kind, hertz, celsius, jars, links);
+        last = new EarlierSurvey(Instant.parse(takenAt), kind, hertz, celsius, jars, new double[] {}, links);
         baseline = last;
         earlier.add(last.takenAt());
+        return this;
+    }
+
+    Walk recalling(List<EarlierSurvey> surveys) {
+        recent.addAll(surveys);
+        return this;
+    }
+
+    Walk beside(String name, List<EarlierSurvey> surveys) {
+        neighbours.put(name, surveys);
         return this;
     }
 
@@ -136,6 +148,8 @@ final class Walk {
                 last,
                 baseline,
                 earlier,
+                recent,
+                neighbours,
                 Instant.parse("2026-11-20T12:00:00Z"));
         return Checks.check(sheet(), expected, Thresholds.defaults());
     }

@@ -116,6 +116,15 @@ class UploadResourceTest {
                 .andExpect(jsonPath("$.remarks[0].place").value("jar 6"));
     }
 
+    @Test
+    void theListOfHeldSurveysNamesTheMainReasonOfEach() throws Exception {
+        handIn(name, IntakeEstate.sheetOf(string, "2026-03-01T10:00", 5).replace("ambient °C,21", "ambient °C,71"));
+
+        mvc.perform(get("/api/uploads?state=HELD").with(crew()))
+                .andExpect(
+                        jsonPath("$[?(@.id == '" + name + "')].remarks[*].code").value(contains("LAST_JAR_MISSING")));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"bom", "crlf", "semicolons", "decimal commas", "utf-16", "windows-1252"})
     void otherWaysToWriteTheSameSheetAreAcceptedToo(String way) throws Exception {
