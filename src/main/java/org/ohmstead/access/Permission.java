@@ -7,6 +7,7 @@ public enum Permission {
     SETTLE_SURVEYS("accept, refuse or void surveys"),
     EDIT_REGISTER("change the register"),
     OVERRULE("overrule a judgement"),
+    SIGN_OFF("sign off a quarter"),
     ADMINISTER("administer users");
 
     private final String words;

@@ -5,6 +5,7 @@ import static org.ohmstead.access.Permission.HAND_IN_SURVEYS;
 import static org.ohmstead.access.Permission.OVERRULE;
 import static org.ohmstead.access.Permission.SEE_ESTATE;
 import static org.ohmstead.access.Permission.SETTLE_SURVEYS;
+import static org.ohmstead.access.Permission.SIGN_OFF;
 
 import java.util.Set;
 
@@ -12,7 +13,7 @@ import java.util.Set;
 public enum Role {
     CREW("Crew", Set.of(SEE_ESTATE, HAND_IN_SURVEYS)),
     ENGINEER("Engineer", Set.of(SEE_ESTATE, HAND_IN_SURVEYS, SETTLE_SURVEYS, EDIT_REGISTER, OVERRULE)),
-    MANAGER("Manager", Set.of(SEE_ESTATE)),
+    MANAGER("Manager", Set.of(SEE_ESTATE, SIGN_OFF)),
     ADMINISTRATOR("Administrator", Set.of(Permission.values()));
 
     private final String word;

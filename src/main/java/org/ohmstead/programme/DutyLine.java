@@ -23,6 +23,7 @@ import org.ohmstead.programme.rules.Span;
  * @param ownDueOn the same by the owner's shorter interval; null when there is none
  * @param state against {@code dueOn}: on time, late, missed, waived, due (not yet done nor late) or monitored
  * @param ownState the same against {@code ownDueOn}
+ * @param lastDoneOn when it was last done as of that day, also before this span; null when never
  * @param evidence what was done, with the id of the survey, visit or capacity test; null while it is not done
  * @param reason one or two sentences
  */
@@ -37,6 +38,7 @@ public record DutyLine(
         @Nullable LocalDate dueOn,
         @Nullable LocalDate ownDueOn,
         @Nullable LocalDate doneOn,
+        @Nullable LocalDate lastDoneOn,
         DutyState state,
         @Nullable DutyState ownState,
         @Nullable Evidence evidence,
@@ -76,6 +78,7 @@ public record DutyLine(
                 span.dueOn(),
                 span.ownDueOn(),
                 span.doneOn(),
+                lastDoneOn(duty),
                 span.state(),
                 span.ownState(),
                 span.done(),
@@ -94,9 +97,15 @@ public record DutyLine(
                 null,
                 null,
                 null,
+                lastDoneOn(duty),
                 duty.state(),
                 null,
                 null,
                 duty.reason());
+    }
+
+    private static @Nullable LocalDate lastDoneOn(Duty duty) {
+        Evidence last = duty.lastDone();
+        return last == null ? null : last.doneOn();
     }
 }

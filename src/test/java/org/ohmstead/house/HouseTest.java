@@ -51,6 +51,13 @@ class HouseTest {
             Map.entry("intake.check", List.of(ROOT + "intake.file", ROOT + "intake.forensics", ROOT + "statistics")),
             Map.entry("assessment.model", List.of("org.hipparchus..", ROOT + "statistics")),
             Map.entry("programme.rules", List.of()),
+            Map.entry(
+                    "reports.render",
+                    List.of(
+                            "de.siegmar.fastcsv..",
+                            "org.dhatim.fastexcel..",
+                            "com.openhtmltopdf..",
+                            "org.apache.pdfbox..")),
             Map.entry("programme.rounds", List.of()),
             Map.entry(
                     "replay",

@@ -1,0 +1,117 @@
+package org.ohmstead.reports;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeSet;
+import java.util.UUID;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.ohmstead.intake.Intake;
+import org.ohmstead.intake.UploadView;
+import org.ohmstead.ledger.SurveyLedger;
+import org.ohmstead.reports.render.CsvForm;
+import org.ohmstead.reports.render.PdfForm;
+import org.ohmstead.reports.render.Report;
+import org.ohmstead.reports.render.XlsxForm;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * A quarter's summary in every form with the very files that its surveys came in by, as a ZIP. {@code SHA256SUMS} inside is
+ * checked by {@code sha256sum -c SHA256SUMS}. The same contents give the same bytes.
+ */
+@Service
+public class EvidencePack {
+
+    private final Compliance compliance;
+    private final SurveyLedger ledger;
+    private final Intake intake;
+
+    EvidencePack(Compliance compliance, SurveyLedger ledger, Intake intake) {
+        this.compliance = compliance;
+        this.ledger = ledger;
+        this.intake = intake;
+    }
+
+    /** Written file by file; one raw file is held in memory at a time. */
+    @Transactional(readOnly = true)
+    public void write(ComplianceSummary summary, OutputStream out) throws IOException {
+        Report report = compliance.report(summary);
+        Pack pack = new Pack(new ZipOutputStream(out, StandardCharsets.UTF_8), summary.asOf());
+        pack.add(summary.fileName() + ".csv", written(to -> CsvForm.write(report.section("Lines"), to)));
+        pack.add(summary.fileName() + ".xlsx", written(to -> XlsxForm.write(report, to)));
+        pack.add(summary.fileName() + ".pdf", written(to -> PdfForm.write(compliance.printed(summary), to)));
+        for (long surveyId : surveys(summary)) {
+            UUID upload = ledger.survey(surveyId).uploadId();
+            if (upload != null) {
+                UploadView view = intake.upload(upload);
+                pack.add("surveys/" + surveyId + "-" + safe(view.fileName()), intake.raw(upload));
+            }
+        }
+        pack.finish();
+    }
+
+    private static TreeSet<Long> surveys(ComplianceSummary summary) {
+        TreeSet<Long> surveys = new TreeSet<>();
+        summary.lines().stream()
+                .map(ComplianceLine::surveyId)
+                .filter(Objects::nonNull)
+                .forEach(surveys::add);
+        return surveys;
+    }
+
+    private static String safe(String fileName) {
+        return fileName.replaceAll("[^A-Za-z0-9._-]", "_").replaceFirst("^\\.+", "_");
+    }
+
+    private interface Writing {
+        void to(OutputStream out);
+    }
+
+    private static byte[] written(Writing writing) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        writing.to(out);
+        return out.toByteArray();
+    }
+
+    /** Entries with the sums noted on the way. */
+    private static final class Pack {
+
+        private final ZipOutputStream zip;
+        private final LocalDate day;
+        private final Map<String, String> sums = new LinkedHashMap<>();
+
+        Pack(ZipOutputStream zip, LocalDate day) {
+            this.zip = zip;
+            this.day = day;
+        }
+
+        void add(String name, byte[] content) throws IOException {
+            sums.put(name, HexFormat.of().formatHex(Compliance.sha256(content)));
+            put(name, content);
+        }
+
+        void finish() throws IOException {
+            StringBuilder manifest = new StringBuilder();
+            sums.forEach((name, sum) ->
+                    manifest.append(sum).append("  ").append(name).append('\n'));
+            put("SHA256SUMS", manifest.toString().getBytes(StandardCharsets.UTF_8));
+            zip.finish();
+        }
+
+        private void put(String name, byte[] content) throws IOException {
+            ZipEntry entry = new ZipEntry(name);
+            entry.setTimeLocal(day.atStartOfDay());
+            zip.putNextEntry(entry);
+            zip.write(content);
+            zip.closeEntry();
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package org.ohmstead.reports.render;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** One table as CSV (RFC 4180, UTF-8): a heading line, then the rows. */
+public final class CsvForm {
+
+    /** Beginnings that spreadsheet programs take for a formula: OWASP, "CSV Injection". */
+    private static final Pattern FORMULA = Pattern.compile("[=+\\-@\\t\\r\\n＝＋－＠].*", Pattern.DOTALL);
+
+    private CsvForm() {}
+
+    /** Words that a spreadsheet program would run get an apostrophe in front; numbers and days are left alone. */
+    public static void write(Section table, OutputStream out) {
+        try {
+            CsvWriter csv = CsvWriter.builder()
+                    .lineDelimiter(LineDelimiter.CRLF)
+                    .build(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            csv.writeRecord(table.columns().stream().map(Section.Column::title).toList());
+            table.rows().forEach(row -> csv.writeRecord(texts(row)));
+            csv.flush();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<String> texts(List<Cell> row) {
+        return row.stream().map(CsvForm::text).toList();
+    }
+
+    private static String text(Cell cell) {
+        boolean dangerous = cell instanceof Cell.Words words
+                && FORMULA.matcher(words.text()).matches();
+        return dangerous ? "'" + cell.shown() : cell.shown();
+    }
+}
