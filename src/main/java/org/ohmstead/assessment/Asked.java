@@ -2,7 +2,9 @@ package org.ohmstead.assessment;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ohmstead.assessment.OverruleView.Subject;
 import org.ohmstead.assessment.model.JarJudgement;
@@ -76,5 +78,21 @@ public record Asked(StringJudgement judgement, List<OverruleView> inForce) {
 
     public Urgency urgency(LinkJudgement link) {
         return ofLink(link.ordinal()).map(OverruleView::urgency).orElse(link.urgency());
+    }
+
+    /**
+     * The engine's headline with what people decided.
+     *
+     * @param byEngine what it asks by itself
+     */
+    public String headline(Urgency byEngine, String headline) {
+        return ofString()
+                .map(one -> "Overruled until " + one.lastDay() + " (the engine says " + byEngine.word() + "): "
+                        + one.reason())
+                .orElseGet(() -> headline + " Overruled in part: "
+                        + inForce.stream()
+                                .map(one -> one.subject().name().toLowerCase(Locale.ROOT) + " " + one.unit())
+                                .collect(Collectors.joining(", "))
+                        + ".");
     }
 }

@@ -1,8 +1,6 @@
 package org.ohmstead.assessment;
 
 import java.time.LocalDate;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.kernel.Urgency;
 
@@ -22,14 +20,6 @@ public record StringStanding(
         if (asked == null) {
             return this;
         }
-        String words = asked.ofString()
-                .map(one -> "Overruled until " + one.lastDay() + " (the engine says " + urgency.word() + "): "
-                        + one.reason())
-                .orElseGet(() -> headline + " Overruled in part: "
-                        + asked.inForce().stream()
-                                .map(one -> one.subject().name().toLowerCase(Locale.ROOT) + " " + one.unit())
-                                .collect(Collectors.joining(", "))
-                        + ".");
-        return new StringStanding(stringId, asked.urgency(), words, asOf, recheckBy);
+        return new StringStanding(stringId, asked.urgency(), asked.headline(urgency, headline), asOf, recheckBy);
     }
 }

@@ -5,8 +5,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
+import org.ohmstead.assessment.Asked;
+import org.ohmstead.assessment.Overruling;
 import org.ohmstead.kernel.Urgency;
 import org.springframework.stereotype.Component;
 
@@ -15,11 +18,13 @@ import org.springframework.stereotype.Component;
 class Tiles {
 
     private final TileTable table;
+    private final Overruling overruling;
     private final Access access;
     private final Clock clock;
 
-    Tiles(TileTable table, Access access, Clock clock) {
+    Tiles(TileTable table, Overruling overruling, Access access, Clock clock) {
         this.table = table;
+        this.overruling = overruling;
         this.access = access;
         this.clock = clock;
     }
@@ -29,8 +34,10 @@ class Tiles {
 
     List<Placed> placed() {
         Instant now = clock.instant();
+        Map<Long, Asked> overruled = overruling.asked();
         return table.rows(access.reach(), null).stream()
-                .map(row -> new Placed(tile(row, now), row.areaName(), row.positions()))
+                .map(row -> new Placed(
+                        heard(tile(row, now), overruled.get(row.stringId())), row.areaName(), row.positions()))
                 .toList();
     }
 
@@ -40,8 +47,9 @@ class Tiles {
 
     List<StringTile> at(String siteCode) {
         Instant now = clock.instant();
+        Map<Long, Asked> overruled = overruling.asked();
         return table.rows(access.reach(), siteCode).stream()
-                .map(row -> tile(row, now))
+                .map(row -> heard(tile(row, now), overruled.get(row.stringId())))
                 .toList();
     }
 
@@ -62,6 +70,22 @@ class Tiles {
                 due,
                 due == null ? null : (int) ChronoUnit.DAYS.between(LocalDate.ofInstant(now, row.timeZone()), due),
                 row.dueReason() == null ? "" : row.dueReason());
+    }
+
+    private static StringTile heard(StringTile tile, @Nullable Asked asked) {
+        return asked == null || tile.urgency() == null
+                ? tile
+                : new StringTile(
+                        tile.stringId(),
+                        tile.siteCode(),
+                        tile.siteName(),
+                        tile.name(),
+                        tile.technology(),
+                        asked.urgency(),
+                        asked.headline(tile.urgency(), tile.headline()),
+                        tile.dueOn(),
+                        tile.daysToDue(),
+                        tile.dueReason());
     }
 
     /** The urgency's word stands beside it already. */

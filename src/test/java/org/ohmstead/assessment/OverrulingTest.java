@@ -38,6 +38,7 @@ import org.ohmstead.ledger.NewSurvey;
 import org.ohmstead.ledger.Readings;
 import org.ohmstead.ledger.SurveyFacts;
 import org.ohmstead.ledger.SurveyLedger;
+import org.ohmstead.overview.EstateOverview;
 import org.ohmstead.support.ServiceTest;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
@@ -72,6 +73,9 @@ class OverrulingTest {
 
     @Autowired
     private Access access;
+
+    @Autowired
+    private EstateOverview wall;
 
     @Autowired
     private JdbcClient jdbc;
@@ -199,6 +203,12 @@ class OverrulingTest {
                 new NewOverrule(Subject.STRING, null, Urgency.PLAN, "Renewed in May.", today.plusDays(60)));
         assertThat(standing().urgency()).isEqualTo(Urgency.PLAN);
         assertThat(standing().headline()).contains("the engine says Act", "Renewed in May.");
+        assertThat(wall.line().stream().filter(tile -> tile.stringId() == string.id()))
+                .singleElement()
+                .satisfies(tile -> {
+                    assertThat(tile.urgency()).isEqualTo(Urgency.PLAN);
+                    assertThat(tile.headline()).contains("the engine says Act", "Renewed in May.");
+                });
     }
 
     @Test
