@@ -195,7 +195,7 @@ class IntakePagesTest {
     }
 
     private RequestPostProcessor as(Role role) {
-        String username = role.name().toLowerCase(Locale.ROOT) + ".test";
+        String username = role.name().toLowerCase(Locale.ROOT) + ".pages.test";
         return SecurityMockMvcRequestPostProcessors.authentication(
                 new PersonAuthentication(new Person(7, username, "Test", role, IntakeEstate.only(string))));
     }
