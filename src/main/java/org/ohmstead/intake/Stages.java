@@ -7,6 +7,7 @@ import org.ohmstead.intake.check.CheckedSurvey;
 import org.ohmstead.intake.check.Checks;
 import org.ohmstead.intake.check.Thresholds;
 import org.ohmstead.intake.file.SurveySheet;
+import org.ohmstead.intake.map.ColumnMap;
 import org.springframework.stereotype.Component;
 
 /** The way in, stage by stage: read, match, check. A stage that the file does not reach is left out. */
@@ -33,8 +34,17 @@ class Stages {
     }
 
     Passage run(Handover handover) {
+        return run(handover, reading::read);
+    }
+
+    /** By this column map, whatever else would fit. */
+    Passage run(Handover handover, ColumnMap map) {
+        return run(handover, passage -> reading.readBy(passage, map));
+    }
+
+    private Passage run(Handover handover, Predicate<Passage> read) {
         Passage passage = new Passage(handover);
-        List<Predicate<Passage>> inOrder = List.of(reading::read, matching::match, corrected::look, this::check);
+        List<Predicate<Passage>> inOrder = List.of(read, matching::match, corrected::look, this::check);
         inOrder.stream().allMatch(stage -> stage.test(passage));
         return passage;
     }

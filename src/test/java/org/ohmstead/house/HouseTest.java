@@ -47,6 +47,7 @@ class HouseTest {
             Map.entry("statistics", List.of("org.hipparchus..")),
             Map.entry("fleet.csv", List.of("de.siegmar.fastcsv..")),
             Map.entry("intake.file", List.of("de.siegmar.fastcsv..", "javax.xml.stream..", "tools.jackson.core..")),
+            Map.entry("intake.map", List.of(ROOT + "intake.file")),
             Map.entry("intake.forensics", List.of(ROOT + "statistics")),
             Map.entry("intake.check", List.of(ROOT + "intake.file", ROOT + "intake.forensics", ROOT + "statistics")),
             Map.entry("assessment.model", List.of("org.hipparchus..", ROOT + "statistics")),

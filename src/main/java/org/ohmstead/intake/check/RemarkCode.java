@@ -15,6 +15,10 @@ public enum RemarkCode {
             "Hand the sheets in one by one, or load them as history in bulk."),
     VALUE_LOST(HOLD, "A value could not be read and was left out.", "Correct the cell and hand the file in again."),
     READ_BY_RULE(NOTE, "A doubtful form was read by its written rule.", "Nothing, if that is what was meant."),
+    READ_BY_MAP(
+            NOTE,
+            "The file is no survey sheet; it was read by a saved column map.",
+            "Nothing, if the readings are where they belong."),
     SAME_FILE(
             NOTE,
             "The very same file was handed in before; it is not stored a second time.",

@@ -8,9 +8,10 @@ import org.ohmstead.kernel.Flaw;
 import org.ohmstead.kernel.OhmicKind;
 
 /** Takes the lines of one sheet after its heading: first the facts, then the column titles, then the readings. */
-final class SheetParser {
+public final class SheetParser {
 
     private final int headingLine;
+    private final String whereToAdd;
     private final Findings findings = new Findings();
     private final NumberText numbers;
     private final FactsReader facts;
@@ -18,12 +19,18 @@ final class SheetParser {
     private @Nullable RowsReader rows;
 
     SheetParser(int headingLine, boolean commaPartsColumns) {
+        this(headingLine, commaPartsColumns, "");
+    }
+
+    /** @param whereToAdd what to do where something needed is missing; empty to show the line that a sheet would have */
+    public SheetParser(int headingLine, boolean commaPartsColumns, String whereToAdd) {
         this.headingLine = headingLine;
+        this.whereToAdd = whereToAdd;
         this.numbers = new NumberText(commaPartsColumns, findings);
         this.facts = new FactsReader(numbers, findings);
     }
 
-    void accept(Row row) {
+    public void accept(Row row) {
         RowsReader readings = rows;
         if (readings != null) {
             readings.accept(row);
@@ -35,7 +42,7 @@ final class SheetParser {
         }
     }
 
-    SurveySheet finish() {
+    public SurveySheet finish() {
         SheetFacts read = facts.facts();
         RowsReader readings = rows;
         require(read.takenAt() != null, "the time its readings were taken at", "taken at,2026-11-18T09:42");
@@ -54,8 +61,9 @@ final class SheetParser {
 
     private void require(boolean there, String what, String example) {
         if (!there) {
-            findings.add(Finding.unreadable(Flaw.ofLine(
-                    headingLine, "The sheet that begins here lacks " + what + ".", "Add a line such as: " + example)));
+            String remedy = whereToAdd.isEmpty() ? "Add a line such as: " + example : whereToAdd;
+            findings.add(Finding.unreadable(
+                    Flaw.ofLine(headingLine, "The sheet that begins here lacks " + what + ".", remedy)));
         }
     }
 
