@@ -1,10 +1,9 @@
 package org.ohmstead.access;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
+import org.ohmstead.kernel.Sha256;
 
 /** Random secrets and the hash under which they are stored. 256 random bits need no slow hash. */
 final class Secrets {
@@ -21,10 +20,6 @@ final class Secrets {
     }
 
     static byte[] hash(String secret) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        return Sha256.of(secret.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -5,7 +5,6 @@ import java.lang.reflect.RecordComponent;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -16,6 +15,7 @@ import org.ohmstead.assessment.model.Limits;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.assessment.model.SurveyReadings;
 import org.ohmstead.assessment.model.forecast.ForecastParameters;
+import org.ohmstead.kernel.Sha256;
 
 /** SHA-256 over everything a judgement looks at: two judgements of one fingerprint and engine are the same. */
 final class Fingerprint {
@@ -29,7 +29,7 @@ final class Fingerprint {
         }
     };
 
-    private final MessageDigest digest = sha256();
+    private final MessageDigest digest = Sha256.digest();
     private final ByteBuffer buffer = ByteBuffer.allocate(8192);
 
     private Fingerprint() {}
@@ -134,13 +134,5 @@ final class Fingerprint {
         buffer.flip();
         digest.update(buffer);
         buffer.clear();
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java platform has SHA-256", e);
-        }
     }
 }

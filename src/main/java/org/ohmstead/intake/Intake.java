@@ -21,6 +21,7 @@ import org.ohmstead.intake.check.RemarkCode;
 import org.ohmstead.kernel.Conflict;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Refused;
+import org.ohmstead.kernel.Sha256;
 import org.ohmstead.ledger.SurveyLedger;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -72,7 +73,7 @@ public class Intake {
         access.require(HAND_IN_SURVEYS);
         Optional.ofNullable(handedIn.claimedStringId()).ifPresent(register::string);
         Handover handover = corrected.claim(handedIn);
-        byte[] sha256 = Fingerprint.of(handover.bytes());
+        byte[] sha256 = Sha256.of(handover.bytes());
         book.queueUp(sha256);
         if (!book.enter(handover, sha256, access.current().username())) {
             return firstReceipt(handover, sha256);
@@ -130,7 +131,7 @@ public class Intake {
     }
 
     private UploadView accept(Handover handover, String reason) {
-        byte[] sha256 = Fingerprint.of(handover.bytes());
+        byte[] sha256 = Sha256.of(handover.bytes());
         Passage passage = stages.run(handover);
         if (passage.readings() == null) {
             throw new Refused(

@@ -1,12 +1,11 @@
 package org.ohmstead.programme;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.time.Clock;
 import java.util.List;
+import org.ohmstead.kernel.Sha256;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -35,7 +34,7 @@ class PhotoTable {
                         visitId,
                         photo.fileName(),
                         photo.mediaType(),
-                        sha256(photo.bytes()),
+                        Sha256.of(photo.bytes()),
                         photo.bytes(),
                         Timestamp.from(clock.instant()),
                         by)
@@ -65,13 +64,5 @@ class PhotoTable {
                 row.getInt("size"),
                 row.getTimestamp("recorded_at").toInstant(),
                 row.getString("recorded_by"));
-    }
-
-    private static byte[] sha256(byte[] bytes) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(bytes);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }

@@ -3,8 +3,6 @@ package org.ohmstead.reports;
 import static org.ohmstead.access.Permission.SEE_ESTATE;
 import static org.ohmstead.access.Permission.SIGN_OFF;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -23,6 +21,7 @@ import org.ohmstead.fleet.SiteView;
 import org.ohmstead.fleet.StringView;
 import org.ohmstead.kernel.Conflict;
 import org.ohmstead.kernel.NotFound;
+import org.ohmstead.kernel.Sha256;
 import org.ohmstead.programme.DutyLine;
 import org.ohmstead.programme.Programme;
 import org.ohmstead.programme.rules.Evidence;
@@ -80,7 +79,7 @@ public class Compliance {
                 over ? quarter.last() : today(),
                 lines,
                 ComplianceTotal.of(lines),
-                HexFormat.of().formatHex(sha256(canonical)),
+                HexFormat.of().formatHex(Sha256.of(canonical)),
                 signOffs.latest(quarter, areaId, canonical).orElse(null));
     }
 
@@ -111,7 +110,7 @@ public class Compliance {
         Long areaId = area == null ? null : register.area(area).id();
         byte[] canonical = ComplianceTables.canonical(summary.lines());
         String signer = access.current().displayName();
-        signOffs.add(quarter, areaId, sha256(canonical), canonical, note.strip(), signer, clock.instant());
+        signOffs.add(quarter, areaId, Sha256.of(canonical), canonical, note.strip(), signer, clock.instant());
         audit.record("signed off", "quarter", quarter.toString(), areaId, Map.of("sha256", sha256));
         return summary(quarter, area);
     }
@@ -177,13 +176,5 @@ public class Compliance {
 
     private LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
-    }
-
-    static byte[] sha256(byte[] bytes) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(bytes);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

@@ -15,6 +15,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.ohmstead.intake.Intake;
 import org.ohmstead.intake.UploadView;
+import org.ohmstead.kernel.Sha256;
 import org.ohmstead.ledger.SurveyLedger;
 import org.ohmstead.reports.render.CsvForm;
 import org.ohmstead.reports.render.PdfForm;
@@ -94,7 +95,7 @@ public class EvidencePack {
         }
 
         void add(String name, byte[] content) throws IOException {
-            sums.put(name, HexFormat.of().formatHex(Compliance.sha256(content)));
+            sums.put(name, HexFormat.of().formatHex(Sha256.of(content)));
             put(name, content);
         }
 

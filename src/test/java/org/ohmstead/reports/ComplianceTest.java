@@ -35,6 +35,7 @@ import org.ohmstead.fleet.StringView;
 import org.ohmstead.kernel.Conflict;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Refused;
+import org.ohmstead.kernel.Sha256;
 import org.ohmstead.programme.NewVisit;
 import org.ohmstead.programme.NewVisit.Item;
 import org.ohmstead.programme.ProgrammeKeeping;
@@ -230,8 +231,8 @@ class ComplianceTest {
         Map<String, byte[]> files = unpacked(first.toByteArray());
         String manifest = new String(files.remove("SHA256SUMS"), StandardCharsets.UTF_8);
         assertThat(manifest.lines()).hasSize(files.size()).hasSize(3);
-        files.forEach((name, content) -> assertThat(manifest)
-                .contains(HexFormat.of().formatHex(Compliance.sha256(content)) + "  " + name + "\n"));
+        files.forEach((name, content) ->
+                assertThat(manifest).contains(HexFormat.of().formatHex(Sha256.of(content)) + "  " + name + "\n"));
     }
 
     private static Map<String, byte[]> unpacked(byte[] zip) throws IOException {

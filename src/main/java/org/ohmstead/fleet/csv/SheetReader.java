@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.ohmstead.kernel.Flaw;
+import org.ohmstead.kernel.FormulaGuard;
 import org.ohmstead.kernel.Partial;
 
 /**

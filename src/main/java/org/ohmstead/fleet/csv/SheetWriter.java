@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import org.ohmstead.kernel.FormulaGuard;
 
 /** Writes one register file, RFC 4180 in UTF-8, row by row. */
 public final class SheetWriter<E> implements AutoCloseable {

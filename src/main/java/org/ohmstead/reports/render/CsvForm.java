@@ -8,13 +8,10 @@ import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.regex.Pattern;
+import org.ohmstead.kernel.FormulaGuard;
 
 /** One table as CSV (RFC 4180, UTF-8): a heading line, then the rows. */
 public final class CsvForm {
-
-    /** Beginnings that spreadsheet programs take for a formula: OWASP, "CSV Injection". */
-    private static final Pattern FORMULA = Pattern.compile("[=+\\-@\\t\\r\\n＝＋－＠].*", Pattern.DOTALL);
 
     private CsvForm() {}
 
@@ -37,8 +34,6 @@ public final class CsvForm {
     }
 
     private static String text(Cell cell) {
-        boolean dangerous = cell instanceof Cell.Words words
-                && FORMULA.matcher(words.text()).matches();
-        return dangerous ? "'" + cell.shown() : cell.shown();
+        return cell instanceof Cell.Words words ? FormulaGuard.guarded(words.text()) : cell.shown();
     }
 }

@@ -1,4 +1,4 @@
-package org.ohmstead.fleet.csv;
+package org.ohmstead.kernel;
 
 import java.util.regex.Pattern;
 
@@ -6,17 +6,17 @@ import java.util.regex.Pattern;
  * Keeps spreadsheet programs from taking a text for a formula: a text that begins like one is written with an
  * apostrophe in front, and read back without it. Numbers are left alone, negative ones too.
  */
-final class FormulaGuard {
+public final class FormulaGuard {
 
     private static final Pattern DANGEROUS = Pattern.compile("'*[=+\\-@\\t\\r\\n＝＋－＠].*", Pattern.DOTALL);
 
     private FormulaGuard() {}
 
-    static String guarded(String text) {
+    public static String guarded(String text) {
         return DANGEROUS.matcher(text).matches() ? "'" + text : text;
     }
 
-    static String bared(String text) {
+    public static String bared(String text) {
         return text.startsWith("'") && DANGEROUS.matcher(text).matches() ? text.substring(1) : text;
     }
 }
