@@ -193,7 +193,7 @@ final class EstateFolder {
                 survey.takenAt().atZone(ZoneOffset.UTC).toLocalDateTime());
     }
 
-    /** Writes an estate to a folder: laws, seed, folder; for instance {@code ordinary 7 /tmp/estate}. */
+    /** Writes an estate to a folder: laws, seed, folder; for instance {@code ordinary 7 estate}. */
     public static void main(String[] arguments) throws IOException {
         List<SimulatedString> estate =
                 new EstateGenerator(Contest.laws(arguments[0]), Long.parseLong(arguments[1])).estate();
