@@ -1,5 +1,12 @@
 package org.ohmstead.chart;
 
+import static org.ohmstead.chart.TimePlot.BOTTOM;
+import static org.ohmstead.chart.TimePlot.HEIGHT;
+import static org.ohmstead.chart.TimePlot.LEFT;
+import static org.ohmstead.chart.TimePlot.RIGHT;
+import static org.ohmstead.chart.TimePlot.TOP;
+import static org.ohmstead.chart.TimePlot.WIDTH;
+
 import java.time.LocalDate;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
@@ -7,35 +14,29 @@ import org.jspecify.annotations.Nullable;
 /** Draws a {@link Fan}: readings as dots, the limit as a line, and a wedge to the days between which it is reached. */
 public final class FanDrawing {
 
-    private static final double WIDTH = 440;
-    private static final double HEIGHT = 240;
-    private static final double LEFT = 48;
-    private static final double RIGHT = WIDTH - 12;
-    private static final double TOP = 22;
-    private static final double BOTTOM = HEIGHT - 26;
     private static final int YEARS_AHEAD = 6;
 
     private final Fan fan;
-    private final Axis axis;
-    private final LocalDate first;
     private final LocalDate last;
     private final Svg svg;
+    private final TimePlot plot;
 
     private FanDrawing(String id, Fan fan) {
         this.fan = fan;
-        axis = Axis.covering(
+        Axis axis = Axis.covering(
                 DoubleStream.concat(
                                 DoubleStream.of(fan.rises()).map(rise -> rise * 100),
                                 DoubleStream.of(0, fan.limit() * 100, fan.rise() * 100))
                         .toArray(),
                 4);
-        first = fan.days().isEmpty()
+        LocalDate first = fan.days().isEmpty()
                 ? fan.from().minusYears(1)
                 : fan.days().get(0).minusDays(20);
         last = fan.from().plusYears(YEARS_AHEAD);
         String about = DoubleStream.of(fan.rises()).filter(Double::isFinite).count()
                 + " readings, and the days between which the limit may be passed; the list below holds the dates.";
         svg = Svg.drawing("img", id, "trend fan", WIDTH, HEIGHT, "When it may pass its limit", about);
+        plot = new TimePlot(svg, axis, first, last);
     }
 
     public static String of(String id, Fan fan) {
@@ -43,9 +44,7 @@ public final class FanDrawing {
     }
 
     private String draw() {
-        svg.label("unit", 4, 13, "% rise");
-        axis.ticks().forEach(this::tick);
-        years();
+        plot.draw("% rise");
         wedge();
         double limit = y(fan.limit());
         svg.line("level limit", LEFT, limit, RIGHT, limit);
@@ -55,22 +54,6 @@ public final class FanDrawing {
             dot(i);
         }
         return svg.done();
-    }
-
-    private void tick(double percent) {
-        double y = y(percent / 100);
-        svg.line("grid", LEFT, y, RIGHT, y);
-        svg.label("tick end", LEFT - 7, y + 4, axis.label(percent));
-    }
-
-    private void years() {
-        int from = first.getYear() + 1;
-        int step = Math.max(1, (last.getYear() - from) / 6 + 1);
-        for (int year = from; year <= last.getYear(); year += step) {
-            double x = x(LocalDate.of(year, 1, 1));
-            svg.line("grid", x, BOTTOM, x, BOTTOM + 4);
-            svg.label("tick middle", x, BOTTOM + 18, Integer.toString(year));
-        }
     }
 
     /** From today's expected rise straight to each of the days, cut off at the right edge. */
@@ -116,11 +99,10 @@ public final class FanDrawing {
     }
 
     private double x(LocalDate day) {
-        double share = (double) (day.toEpochDay() - first.toEpochDay()) / (last.toEpochDay() - first.toEpochDay());
-        return LEFT + (RIGHT - LEFT) * share;
+        return plot.x(day);
     }
 
     private double y(double rise) {
-        return BOTTOM - (BOTTOM - TOP) * axis.share(rise * 100);
+        return plot.y(rise * 100);
     }
 }

@@ -1,27 +1,27 @@
 package org.ohmstead.chart;
 
+import static org.ohmstead.chart.TimePlot.BOTTOM;
+import static org.ohmstead.chart.TimePlot.HEIGHT;
+import static org.ohmstead.chart.TimePlot.LEFT;
+import static org.ohmstead.chart.TimePlot.RIGHT;
+import static org.ohmstead.chart.TimePlot.TOP;
+import static org.ohmstead.chart.TimePlot.WIDTH;
+
 import java.time.LocalDate;
 import java.util.stream.DoubleStream;
 
 /** Draws a {@link Trend} with its levels, years and round ticks. */
 public final class TrendDrawing {
 
-    private static final double WIDTH = 440;
-    private static final double HEIGHT = 240;
-    private static final double LEFT = 48;
-    private static final double RIGHT = WIDTH - 12;
-    private static final double TOP = 22;
-    private static final double BOTTOM = HEIGHT - 26;
-
     private final Trend trend;
-    private final Axis axis;
     private final LocalDate from;
     private final long days;
     private final Svg svg;
+    private final TimePlot plot;
 
     private TrendDrawing(String id, Trend trend) {
         this.trend = trend;
-        axis = Axis.covering(
+        Axis axis = Axis.covering(
                 DoubleStream.concat(
                                 DoubleStream.of(trend.values()),
                                 trend.levels().stream().mapToDouble(Trend.Level::value))
@@ -32,6 +32,7 @@ public final class TrendDrawing {
                 trend.days().isEmpty() ? from : trend.days().get(trend.days().size() - 1);
         days = Math.max(30, last.toEpochDay() - from.toEpochDay() + 20);
         svg = Svg.drawing("img", id, "trend", WIDTH, HEIGHT, trend.title(), about());
+        plot = new TimePlot(svg, axis, from, from.plusDays(days));
     }
 
     public static String of(String id, Trend trend) {
@@ -44,9 +45,7 @@ public final class TrendDrawing {
     }
 
     private String draw() {
-        svg.label("unit", 4, 13, trend.unit());
-        axis.ticks().forEach(this::tick);
-        years();
+        plot.draw(trend.unit());
         trend.levels().forEach(this::level);
         trend.breaks().stream().filter(this::inside).forEach(this::breakLine);
         svg.path("curve", curve());
@@ -54,22 +53,6 @@ public final class TrendDrawing {
             dot(i);
         }
         return svg.done();
-    }
-
-    private void tick(double value) {
-        svg.line("grid", LEFT, y(value), RIGHT, y(value));
-        svg.label("tick end", LEFT - 7, y(value) + 4, axis.label(value));
-    }
-
-    private void years() {
-        int first = from.getYear() + 1;
-        int last = from.plusDays(days).getYear();
-        int step = Math.max(1, (last - first) / 6 + 1);
-        for (int year = first; year <= last; year += step) {
-            double x = x(LocalDate.of(year, 1, 1));
-            svg.line("grid", x, BOTTOM, x, BOTTOM + 4);
-            svg.label("tick middle", x, BOTTOM + 18, Integer.toString(year));
-        }
     }
 
     private void level(Trend.Level level) {
@@ -120,10 +103,10 @@ public final class TrendDrawing {
     }
 
     private double x(LocalDate day) {
-        return LEFT + (RIGHT - LEFT) * (day.toEpochDay() - from.toEpochDay()) / days;
+        return plot.x(day);
     }
 
     private double y(double value) {
-        return BOTTOM - (BOTTOM - TOP) * axis.share(value);
+        return plot.y(value);
     }
 }
