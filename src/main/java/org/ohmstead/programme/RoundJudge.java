@@ -1,7 +1,7 @@
 package org.ohmstead.programme;
 
+import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +24,7 @@ class RoundJudge {
         this.book = book;
     }
 
-    List<RoundView> judged(List<RoundView> rounds, LocalDate today) {
+    List<RoundView> judged(List<RoundView> rounds, Instant now) {
         List<Long> ids = rounds.stream()
                 .flatMap(round -> round.stringIds().stream())
                 .distinct()
@@ -33,29 +33,27 @@ class RoundJudge {
         Map<Long, InService> surveyed =
                 concerned.stream().collect(Collectors.toMap(InService::stringId, Function.identity()));
         Map<String, Duty> duties = new HashMap<>();
-        book.of(concerned, string -> today)
+        book.of(concerned, string -> LocalDate.ofInstant(now, string.timeZone()))
                 .forEach(string -> string.duties()
                         .forEach(duty -> duties.put(
                                 string.stringId() + "/" + duty.requirement().code(), duty)));
         return rounds.stream()
                 .map(round -> round.with(round.tasks().stream()
-                        .map(task -> judged(
-                                task,
-                                LocalDate.ofInstant(round.madeAt(), ZoneOffset.UTC),
-                                duties.get(task.key()),
-                                surveyed.get(task.stringId())))
+                        .map(task ->
+                                judged(task, round.madeAt(), duties.get(task.key()), surveyed.get(task.stringId())))
                         .toList()))
                 .toList();
     }
 
     private static RoundTask judged(
-            RoundTask task, LocalDate plannedOn, @Nullable Duty duty, @Nullable InService string) {
+            RoundTask task, Instant plannedAt, @Nullable Duty duty, @Nullable InService string) {
         boolean survey = task.requirement().equals(RoundTask.SURVEY);
         LocalDate last = survey ? surveyedOn(string) : lastDone(duty);
         String activity = survey
                 ? RoundTask.SURVEY_WORDS
                 : duty == null ? task.requirement() : duty.requirement().activity();
-        boolean done = last != null && !last.isBefore(plannedOn);
+        boolean done =
+                last != null && string != null && !last.isBefore(LocalDate.ofInstant(plannedAt, string.timeZone()));
         return new RoundTask(task.stringId(), task.stringName(), task.requirement(), activity, task.dueOn(), done);
     }
 

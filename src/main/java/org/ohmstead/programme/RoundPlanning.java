@@ -1,11 +1,14 @@
 package org.ohmstead.programme;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -44,9 +47,9 @@ class RoundPlanning {
             Map<Long, StringView> strings,
             Map<String, String> activities) {}
 
-    /** @param today as of which the duties are asked; {@code first} is no earlier */
-    RoundPlan plan(LocalDate today, LocalDate first, LocalDate last, int visitsADay, Predicate<SiteView> which) {
-        Ground ground = ground(today, which);
+    /** @param now the duties are asked as of each site's today then */
+    RoundPlan plan(Instant now, LocalDate first, LocalDate last, int visitsADay, Predicate<SiteView> which) {
+        Ground ground = ground(now, which);
         List<Stop> stops = RoundPlanner.plan(ground.windows(), first, last, visitsADay);
         return new RoundPlan(
                 first,
@@ -64,7 +67,7 @@ class RoundPlanning {
                 .count();
     }
 
-    private Ground ground(LocalDate today, Predicate<SiteView> which) {
+    private Ground ground(Instant now, Predicate<SiteView> which) {
         Map<String, SiteView> sites =
                 register.sites().stream().filter(which).collect(Collectors.toMap(SiteView::code, site -> site));
         Map<Long, StringView> serving = register.strings().stream()
@@ -73,10 +76,10 @@ class RoundPlanning {
         List<InService> inService = strings.inReach(access.reach()).stream()
                 .filter(string -> serving.containsKey(string.stringId()))
                 .toList();
-        Map<String, LocalDate> planned = rounds.planned(today);
+        Map<String, NavigableSet<LocalDate>> standing = rounds.standing(earliestToday(now));
         List<Window> windows = new ArrayList<>();
         Map<String, String> activities = new HashMap<>();
-        List<StringDuties> duties = book.of(inService, string -> today);
+        List<StringDuties> duties = book.of(inService, string -> LocalDate.ofInstant(now, string.timeZone()));
         for (int i = 0; i < inService.size(); i++) {
             InService string = inService.get(i);
             SiteView site = Objects.requireNonNull(sites.get(
@@ -86,9 +89,14 @@ class RoundPlanning {
                     .forEach(duty -> activities.put(
                             string.stringId() + "/" + duty.requirement().code(),
                             duty.requirement().activity()));
-            windows.addAll(RoundWindows.of(site.code(), site.areaCode(), string, duties.get(i), planned));
+            windows.addAll(RoundWindows.of(site.code(), site.areaCode(), string, duties.get(i), standing));
         }
         return new Ground(windows, sites, serving, activities);
+    }
+
+    /** Nowhere on earth is it an earlier day. */
+    private static LocalDate earliestToday(Instant now) {
+        return LocalDate.ofInstant(now, ZoneOffset.MIN);
     }
 
     private static SuggestedRound suggested(Stop stop, Ground ground) {

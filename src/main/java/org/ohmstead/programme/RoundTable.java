@@ -8,7 +8,9 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Reach;
@@ -81,18 +83,18 @@ class RoundTable {
                 Map.of("first", first, "last", last));
     }
 
-    /** The earliest day from {@code today} on that a standing round does each duty, by the task's key. */
-    Map<String, LocalDate> planned(LocalDate today) {
-        Map<String, LocalDate> planned = new HashMap<>();
+    /** Every day from {@code first} on that a standing round does each duty, by the task's key. */
+    Map<String, NavigableSet<LocalDate>> standing(LocalDate first) {
+        Map<String, NavigableSet<LocalDate>> standing = new HashMap<>();
         jdbc.sql("""
-                        select d.string_id, d.requirement, min(r.planned_on) as planned_on
+                        select d.string_id, d.requirement, r.planned_on
                         from round_duty d join round r on r.id = d.round_id
-                        where r.cancelled_at is null and r.planned_on >= ? group by d.string_id, d.requirement""").param(today).query(row -> {
-            planned.put(
-                    row.getLong("string_id") + "/" + row.getString("requirement"),
-                    row.getObject("planned_on", LocalDate.class));
+                        where r.cancelled_at is null and r.planned_on >= ?""").param(first).query(row -> {
+            standing.computeIfAbsent(
+                            row.getLong("string_id") + "/" + row.getString("requirement"), key -> new TreeSet<>())
+                    .add(row.getObject("planned_on", LocalDate.class));
         });
-        return planned;
+        return standing;
     }
 
     private record Planned(long roundId, RoundTask task) {}

@@ -5,8 +5,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.programme.rounds.Standing;
 import org.ohmstead.programme.rounds.Window;
 import org.ohmstead.programme.rules.Duty;
 import org.ohmstead.programme.rules.DutyState;
@@ -26,10 +28,14 @@ final class RoundWindows {
     private RoundWindows() {}
 
     /**
-     * @param planned on which day a round that stands already does a duty, by its key
+     * @param standing the days on which rounds that stand already do a duty, by its key
      */
     static List<Window> of(
-            String site, String area, InService string, StringDuties duties, Map<String, LocalDate> planned) {
+            String site,
+            String area,
+            InService string,
+            StringDuties duties,
+            Map<String, NavigableSet<LocalDate>> standing) {
         List<Window> windows = new ArrayList<>();
         for (Duty duty : duties.duties()) {
             Span running = duty.running();
@@ -40,20 +46,14 @@ final class RoundWindows {
         }
         windows.add(survey(site, area, string, duties.asOf()));
         return windows.stream()
-                .map(window -> unplanned(window, planned.get(window.key()), duties.asOf()))
+                .map(window -> unplanned(window, standing.get(window.key()), duties.asOf()))
                 .filter(Objects::nonNull)
                 .toList();
     }
 
-    /** A round does it, in time or late anyway; what comes after that is still to be planned. */
-    private static @Nullable Window unplanned(Window window, @Nullable LocalDate on, LocalDate today) {
-        Window.Repeat repeat = window.repeat();
-        if (on == null
-                || repeat == null
-                || (on.isAfter(window.due()) && !window.due().isBefore(today))) {
-            return window;
-        }
-        return repeat.after(on);
+    private static @Nullable Window unplanned(
+            Window window, @Nullable NavigableSet<LocalDate> standing, LocalDate today) {
+        return standing == null ? window : Standing.of(standing, today).left(window, today);
     }
 
     private static Window window(String site, String area, long stringId, Duty duty, LocalDate from, LocalDate due) {

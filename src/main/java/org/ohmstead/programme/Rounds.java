@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +66,7 @@ public class Rounds {
     @Transactional(readOnly = true)
     public RoundPlan suggest(LocalDate first, LocalDate last, int visitsADay, @Nullable String area) {
         access.require(SEE_ESTATE);
-        LocalDate today = today();
+        LocalDate today = today(area);
         LocalDate from = first.isBefore(today) ? today : first;
         if (last.isBefore(from) || last.isAfter(from.plusDays(LONGEST_PLAN_DAYS))) {
             throw new Refused("A plan ends between its first day, " + from + ", and " + LONGEST_PLAN_DAYS
@@ -75,7 +76,7 @@ public class Rounds {
             throw new Refused("A crew makes between 1 and 50 visits a day, not " + visitsADay + ".");
         }
         return planning.plan(
-                today,
+                clock.instant(),
                 from,
                 last,
                 visitsADay,
@@ -127,7 +128,7 @@ public class Rounds {
      */
     public void change(long id, int sequence, LocalDate on, String crew, String note) {
         RoundView round = editable(id);
-        if (on.isBefore(today())) {
+        if (on.isBefore(todayAt(round.siteCode()))) {
             throw new Refused("A round lies ahead: choose today or a later day, not " + on + ".");
         }
         if (!table.change(id, sequence, on, crew.strip(), note.strip())) {
@@ -167,7 +168,7 @@ public class Rounds {
     @Transactional(readOnly = true)
     public List<RoundView> between(LocalDate first, LocalDate last) {
         access.require(SEE_ESTATE);
-        return judge.judged(table.between(first, last, access.reach()), today());
+        return judge.judged(table.between(first, last, access.reach()), clock.instant());
     }
 
     /** @throws NotFound when there is none within reach */
@@ -175,12 +176,29 @@ public class Rounds {
     public RoundView round(long id) {
         access.require(SEE_ESTATE);
         RoundView round = table.find(id, access.reach()).orElseThrow(() -> NotFound.of("round", id));
-        return judge.judged(List.of(round), today()).get(0);
+        return judge.judged(List.of(round), clock.instant()).get(0);
     }
 
-    /** Of the plan as a whole, which spans time zones. */
-    public LocalDate today() {
+    /**
+     * The first day on which a plan can begin: today at the sites of the area; where their zones differ, the latest of
+     * their todays, so that no visit lies in the past.
+     *
+     * @param area code; null for all in reach
+     */
+    @Transactional(readOnly = true)
+    public LocalDate today(@Nullable String area) {
         access.require(SEE_ESTATE);
-        return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        return register.sites().stream()
+                .filter(site -> area == null || site.areaCode().equals(area))
+                .map(site -> LocalDate.ofInstant(clock.instant(), site.timeZone()))
+                .max(Comparator.naturalOrder())
+                .orElseGet(() -> LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC));
+    }
+
+    /** In the site's calendar. */
+    @Transactional(readOnly = true)
+    public LocalDate todayAt(String siteCode) {
+        access.require(SEE_ESTATE);
+        return LocalDate.ofInstant(clock.instant(), register.site(siteCode).timeZone());
     }
 }

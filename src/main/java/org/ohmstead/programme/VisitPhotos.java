@@ -5,6 +5,7 @@ import static org.ohmstead.access.Permission.SEE_ESTATE;
 
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.AuditTrail;
 import org.ohmstead.kernel.Conflict;
@@ -22,12 +23,14 @@ public class VisitPhotos {
 
     private final VisitBook visits;
     private final PhotoTable table;
+    private final VisitForms forms;
     private final Access access;
     private final AuditTrail audit;
 
-    VisitPhotos(VisitBook visits, PhotoTable table, Access access, AuditTrail audit) {
+    VisitPhotos(VisitBook visits, PhotoTable table, VisitForms forms, Access access, AuditTrail audit) {
         this.visits = visits;
         this.table = table;
+        this.forms = forms;
         this.access = access;
         this.audit = audit;
     }
@@ -38,19 +41,25 @@ public class VisitPhotos {
     /** A photograph with its bytes. */
     public record Picture(PhotoView photo, byte[] bytes) {}
 
-    /** Records visits to several strings at once: all or none. */
-    public List<Long> record(List<Illustrated> all) {
+    /**
+     * Records visits to several strings at once: all or none.
+     *
+     * @param form names the form that says so; sent again it records nothing more
+     * @return the visits' ids
+     * @throws Conflict when that form came before and said something else
+     */
+    public List<Long> record(UUID form, List<Illustrated> all) {
         access.require(HAND_IN_SURVEYS);
         if (all.isEmpty()) {
             throw new Refused("Nothing was looked at; mark at least one point of a list.");
         }
-        return all.stream()
-                .map(one -> {
-                    long id = visits.record(one.visit());
-                    add(id, one.photos());
-                    return id;
-                })
-                .toList();
+        return forms.once(form, all, () -> all.stream().map(this::record).toList());
+    }
+
+    private long record(Illustrated one) {
+        long id = visits.record(one.visit());
+        add(id, one.photos());
+        return id;
     }
 
     /**

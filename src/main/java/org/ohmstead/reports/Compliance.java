@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +59,7 @@ public class Compliance {
 
     /** The latest quarter that is over. */
     public Quarter latestFinished() {
+        access.require(SEE_ESTATE);
         return Quarter.of(today()).before();
     }
 
@@ -174,7 +176,11 @@ public class Compliance {
                 : evidence.record();
     }
 
+    /** The earliest of the sites' todays: a quarter is over when it is over everywhere. */
     private LocalDate today() {
-        return LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        return register.sites().stream()
+                .map(site -> LocalDate.ofInstant(clock.instant(), site.timeZone()))
+                .min(Comparator.naturalOrder())
+                .orElseGet(() -> LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC));
     }
 }

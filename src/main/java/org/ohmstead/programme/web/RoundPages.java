@@ -47,7 +47,7 @@ class RoundPages {
             @RequestParam(defaultValue = "") String area,
             @RequestParam(defaultValue = "") String crew,
             Model model) {
-        LocalDate today = rounds.today();
+        LocalDate today = rounds.today(area.isEmpty() ? null : area);
         YearMonth shown = month == null ? YearMonth.from(today) : month;
         List<RoundView> all = rounds.between(shown.atDay(1), shown.atEndOfMonth());
         List<RoundView> chosen = all.stream()
@@ -73,7 +73,7 @@ class RoundPages {
             @RequestParam(defaultValue = "" + VISITS_A_DAY) int visits,
             @RequestParam(defaultValue = "") String area,
             Model model) {
-        LocalDate from = first == null ? rounds.today() : first;
+        LocalDate from = first == null ? rounds.today(area.isEmpty() ? null : area) : first;
         LocalDate to = last == null ? from.plusMonths(PLAN_MONTHS).minusDays(1) : last;
         model.addAttribute("first", from);
         model.addAttribute("last", to);
@@ -121,7 +121,7 @@ class RoundPages {
         model.addAttribute("round", round);
         model.addAttribute("site", register.site(round.siteCode()));
         model.addAttribute("parts", packs.parts(id));
-        model.addAttribute("today", rounds.today());
+        model.addAttribute("today", rounds.todayAt(round.siteCode()));
         model.addAttribute("mayPlan", access.current().may(Permission.EDIT_REGISTER));
         return "programme/round";
     }

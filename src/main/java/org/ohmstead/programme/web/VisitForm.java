@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.fleet.StringView;
 import org.ohmstead.kernel.Refused;
@@ -24,6 +25,16 @@ final class VisitForm {
 
     /** A string with its list. */
     public record Part(StringView string, List<EvidenceKind> points) {}
+
+    /** By which it is known when it is sent twice; a form without a name is never taken for another. */
+    UUID name() {
+        String name = field("form");
+        try {
+            return name.isEmpty() ? UUID.randomUUID() : UUID.fromString(name);
+        } catch (IllegalArgumentException e) {
+            throw new Refused("The form has lost its name. Open it again.");
+        }
+    }
 
     /** The visit to that string; null when nothing of it was looked at. */
     @Nullable

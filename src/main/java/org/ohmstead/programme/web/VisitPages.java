@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Permission;
 import org.ohmstead.fleet.FleetRegister;
@@ -60,7 +61,9 @@ class VisitPages {
                         "visitedOn",
                         today.toString(),
                         "visitedBy",
-                        access.current().displayName()));
+                        access.current().displayName(),
+                        "form",
+                        UUID.randomUUID().toString()));
     }
 
     private ModelAndView form(SiteView site, Map<String, String> typed) {
@@ -103,13 +106,13 @@ class VisitPages {
                     all.add(new Illustrated(visit, pictures));
                 }
             }
-            List<Long> ids = photos.record(all);
+            List<Long> ids = photos.record(new VisitForm(typed).name(), all);
             redirect.addFlashAttribute(
                     "notice", ids.size() == 1 ? "The visit is recorded." : ids.size() + " visits are recorded.");
             return new ModelAndView("redirect:/visits/" + ids.get(0));
-        } catch (Refused e) {
+        } catch (Refused | Conflict e) {
             ModelAndView again = form(site, typed).addObject("problem", e.getMessage());
-            again.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
+            again.setStatus(e instanceof Conflict ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
             return again;
         }
     }

@@ -20,7 +20,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ohmstead.access.Access;
@@ -41,9 +44,14 @@ import org.ohmstead.ledger.SurveyFacts;
 import org.ohmstead.ledger.SurveyLedger;
 import org.ohmstead.programme.NewVisit;
 import org.ohmstead.programme.ProgrammeKeeping;
+import org.ohmstead.programme.RoundPlan;
+import org.ohmstead.programme.RoundTask;
+import org.ohmstead.programme.Rounds;
+import org.ohmstead.programme.SuggestedRound;
 import org.ohmstead.programme.VisitBook;
 import org.ohmstead.programme.rules.EvidenceKind;
 import org.ohmstead.support.ServiceTest;
+import org.ohmstead.support.SettableClock;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.MockMvc;
@@ -72,6 +80,12 @@ class RoundWebTest {
 
     @Autowired
     private Access access;
+
+    @Autowired
+    private Rounds rounds;
+
+    @Autowired
+    private SettableClock clock;
 
     private String code;
     private StringView string;
@@ -111,6 +125,11 @@ class RoundWebTest {
                         .filter(EvidenceKind::isCheck)
                         .map(NewVisit.Item::sound)
                         .toList()));
+    }
+
+    @AfterEach
+    void theClockStandsAgain() {
+        clock.set(SettableClock.START);
     }
 
     private static RequestPostProcessor as(Role role) {
@@ -236,5 +255,46 @@ class RoundWebTest {
                 .andExpect(content().string(containsString("storm")))
                 .andExpect(content().string(containsString("Night crew")))
                 .andExpect(content().string(not(containsString("Cancel this round"))));
+    }
+
+    /** A year holds three spells of four calendar months: every duty comes back within the plan. */
+    @Test
+    void aPlanTakenOverWholeIsNotProposedAgain() {
+        LocalDate first = LocalDate.parse("2026-03-10");
+        LocalDate last = LocalDate.parse("2027-03-09");
+        access.asSystem("test", () -> {
+            RoundPlan plan = rounds.suggest(first, last, 2, code);
+            assertThat(plan.rounds()).hasSizeGreaterThan(2);
+            Map<String, Long> times = plan.rounds().stream()
+                    .flatMap(round -> round.tasks().stream())
+                    .collect(Collectors.groupingBy(RoundTask::key, Collectors.counting()));
+            assertThat(times.values()).as("some duty repeats").anyMatch(count -> count > 1);
+            rounds.adopt(
+                    first,
+                    last,
+                    2,
+                    code,
+                    plan.rounds().stream().map(SuggestedRound::key).toList());
+            assertThat(rounds.suggest(first, last, 2, code).rounds()).isEmpty();
+            return null;
+        });
+    }
+
+    /** Half past six in the evening of 9 March in New York is 10 March in Auckland, and in Oslo still the 9th. */
+    @Test
+    void todayIsTheSitesOwn() {
+        access.asSystem("test", () -> {
+            for (String zone : List.of("America/New_York", "Pacific/Auckland")) {
+                String area = code + (zone.startsWith("A") ? "-W" : "-E");
+                register.createArea(Entries.area(area));
+                register.createSite(Entries.site(area, area, zone));
+            }
+            clock.set(Instant.parse("2026-03-09T22:30:00Z"));
+            assertThat(rounds.today(code + "-W")).isEqualTo("2026-03-09");
+            assertThat(rounds.today(code + "-E")).isEqualTo("2026-03-10");
+            assertThat(rounds.todayAt(code + "-W")).isEqualTo("2026-03-09");
+            assertThat(rounds.todayAt(code)).isEqualTo("2026-03-09");
+            return null;
+        });
     }
 }

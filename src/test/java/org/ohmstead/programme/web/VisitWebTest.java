@@ -14,8 +14,14 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.ohmstead.access.Access;
@@ -137,6 +143,38 @@ class VisitWebTest {
         mvc.perform(get("/visits/" + visitsOf(a).get(0).id()).with(crew()))
                 .andExpect(content().string(containsString("four volts low")))
                 .andExpect(content().string(containsString("&lt;b&gt;rack&lt;/b&gt;")));
+    }
+
+    @Test
+    void aFormSentTwiceRecordsOneVisitAndIsNoFormForAnother() throws Exception {
+        String form = UUID.randomUUID().toString();
+        for (int time = 0; time < 2; time++) {
+            send(photograph(PNG), "form", form, key(a, EvidenceKind.CHECK_RACK, "outcome"), "SOUND")
+                    .andExpect(status().is3xxRedirection());
+        }
+        assertThat(visitsOf(a)).hasSize(1);
+        send(photograph(PNG), "form", form, key(a, EvidenceKind.CHECK_GROUNDS, "outcome"), "SOUND")
+                .andExpect(status().isConflict())
+                .andExpect(content().string(containsString("handed in before and said something else")));
+        send(photograph(PNG), key(a, EvidenceKind.CHECK_RACK, "outcome"), "SOUND");
+        assertThat(visitsOf(a)).as("another form may say the same").hasSize(2);
+    }
+
+    @Test
+    void aFormSentFromSeveralPlacesAtOnceRecordsOneVisit() throws Exception {
+        String form = UUID.randomUUID().toString();
+        ExecutorService senders = Executors.newFixedThreadPool(4);
+        List<Callable<Integer>> sending = Collections.nCopies(
+                8,
+                () -> send(photograph(PNG), "form", form, key(a, EvidenceKind.CHECK_RACK, "outcome"), "SOUND")
+                        .andReturn()
+                        .getResponse()
+                        .getStatus());
+        for (Future<Integer> answer : senders.invokeAll(sending)) {
+            assertThat(answer.get()).isEqualTo(302);
+        }
+        senders.shutdown();
+        assertThat(visitsOf(a)).hasSize(1);
     }
 
     @Test
