@@ -46,6 +46,11 @@ class PackShelf {
         return List.copyOf(packs);
     }
 
+    /** By code. */
+    List<RulePack> builtIn() {
+        return builtIn;
+    }
+
     boolean isBuiltIn(String code) {
         return builtIn.stream().anyMatch(pack -> pack.code().equals(code));
     }
