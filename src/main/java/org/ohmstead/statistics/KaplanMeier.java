@@ -22,7 +22,19 @@ public record KaplanMeier(double[] times, double[] survival, double[] standardEr
      * @param failed whether the time is a failure's; otherwise the unit was last seen alive then
      */
     public static KaplanMeier of(double[] times, boolean[] failed) {
-        RiskTable risk = RiskTable.of(times, failed);
+        return of(RiskTable.of(times, failed));
+    }
+
+    /**
+     * The same for many units that share a time and a fate.
+     *
+     * @param counts how many units each row stands for
+     */
+    public static KaplanMeier of(double[] times, boolean[] failed, double[] counts) {
+        return of(RiskTable.counted(times, failed, counts));
+    }
+
+    private static KaplanMeier of(RiskTable risk) {
         int steps = risk.times().length;
         double[] survival = new double[steps];
         double[] errors = new double[steps];
@@ -63,6 +75,20 @@ public record KaplanMeier(double[] times, double[] survival, double[] standardEr
         }
         double factor = Math.exp(normal(level) * standardErrors[step] / survival[step]);
         return new Interval(survival[step] / factor, Math.min(1, survival[step] * factor));
+    }
+
+    /**
+     * The interval on the log-minus-log scale, which stays between 0 and 1 by itself: S to the power exp(± z·se/(S·ln S)).
+     * Not known where survival is 0.
+     */
+    public Interval logLogInterval(double time, double level) {
+        int step = stepAt(time);
+        if (step < 0) {
+            return new Interval(1, 1);
+        }
+        double s = survival[step];
+        double reach = normal(level) * standardErrors[step] / (s * Math.log(s));
+        return new Interval(Math.pow(s, Math.exp(-reach)), Math.pow(s, Math.exp(reach)));
     }
 
     /** The first time by which at least the share has failed; {@code NaN} if that was not seen. */

@@ -86,6 +86,15 @@ public record LifeRegression(
         return law.cdf((FastMath.log(time) - location(row)) / sigma);
     }
 
+    /** The interval for that share, by the normal law of the standardised time (Wald, Meeker and Escobar section 8.4). */
+    public Interval failedByInterval(double time, double level, double... row) {
+        double z = (FastMath.log(time) - location(row)) / sigma;
+        double[] slope = Arrays.copyOf(rowOrOne(row), coefficients.length + 1);
+        slope[coefficients.length] = z;
+        double reach = normal(level) * Math.sqrt(quadratic(slope)) / sigma;
+        return new Interval(law.cdf(z - reach), law.cdf(z + reach));
+    }
+
     private double location(double[] row) {
         double[] x = rowOrOne(row);
         double sum = 0;

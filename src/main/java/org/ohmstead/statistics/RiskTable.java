@@ -33,6 +33,22 @@ record RiskTable(double[] times, double[] atRisk, double[] failures) {
         return new RiskTable(steps, atRisk, failures);
     }
 
+    /** For rows that stand for several units each. */
+    static RiskTable counted(double[] times, boolean[] failed, double[] counts) {
+        double[] steps = failureTimes(times, failed);
+        double[] atRisk = new double[steps.length];
+        double[] failures = new double[steps.length];
+        for (int i = 0; i < times.length; i++) {
+            for (int step = 0; step < steps.length && times[i] >= steps[step]; step++) {
+                atRisk[step] += counts[i];
+                if (failed[i] && times[i] == steps[step]) {
+                    failures[step] += counts[i];
+                }
+            }
+        }
+        return new RiskTable(steps, atRisk, failures);
+    }
+
     static double[] failureTimes(double[] times, boolean[] failed) {
         return IntStream.range(0, times.length)
                 .filter(i -> failed[i] && !Double.isNaN(times[i]))

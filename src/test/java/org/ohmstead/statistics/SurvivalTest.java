@@ -99,6 +99,30 @@ class SurvivalTest {
                 .isEqualTo(0.184090909 * Math.exp(1.281552 * 0.153492746 / 0.184090909), within(1e-6));
     }
 
+    /**
+     * R's {@code survfit(..., conf.type = "log-log")} prints 0.508 to 0.987 at 9 weeks and 0.0117 to 0.525 at 48 (from
+     * memory, re-derived from the data).
+     */
+    @Test
+    void theLogLogIntervalStaysBetweenNothingAndAll() {
+        KaplanMeier curve = Study.aml().curve("Maintained");
+        assertThat(curve.logLogInterval(9, 0.95).lower()).isEqualTo(0.5080802, within(1e-6));
+        assertThat(curve.logLogInterval(9, 0.95).upper()).isEqualTo(0.9866738, within(1e-6));
+        assertThat(curve.logLogInterval(48, 0.95).lower()).isEqualTo(0.0117385, within(1e-6));
+        assertThat(curve.logLogInterval(48, 0.95).upper()).isEqualTo(0.5250148, within(1e-6));
+        assertThat(curve.logLogInterval(3, 0.8)).isEqualTo(new Interval(1, 1));
+    }
+
+    @Test
+    void rowsThatStandForSeveralUnitsCountAsManyTimes() {
+        KaplanMeier each =
+                KaplanMeier.of(new double[] {1, 1, 2, 2, 2, 3}, new boolean[] {true, true, false, false, true, false});
+        KaplanMeier counted = KaplanMeier.of(
+                new double[] {1, 2, 2, 3}, new boolean[] {true, false, true, false}, new double[] {2, 2, 1, 1});
+        assertThat(counted.survival()).isEqualTo(each.survival());
+        assertThat(counted.standardErrors()).isEqualTo(each.standardErrors());
+    }
+
     @Test
     void theCurveIsAStepFunction() {
         KaplanMeier curve = Study.aml().curve("Maintained");
