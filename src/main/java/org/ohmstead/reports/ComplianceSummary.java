@@ -35,6 +35,14 @@ public record ComplianceSummary(
         return lines.stream().filter(line -> line.state() == state).count();
     }
 
+    public List<ComplianceGroup> byArea() {
+        return ComplianceGroup.of(totals, ComplianceTotal::area);
+    }
+
+    public List<ComplianceGroup> byPack() {
+        return ComplianceGroup.of(totals, ComplianceTotal::pack);
+    }
+
     public List<ComplianceLine> exceptions() {
         return lines.stream().filter(ComplianceLine::isException).toList();
     }

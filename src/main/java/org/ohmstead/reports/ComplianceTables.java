@@ -42,7 +42,7 @@ final class ComplianceTables {
                 "Compliance summary " + summary.quarter(),
                 summary.asOf(),
                 facts(summary),
-                Stream.of(Stream.of(totals(summary), exceptions(summary)), changes(summary), Stream.of(lines))
+                Stream.of(changes(summary), Stream.of(exceptions(summary), byArea(summary), totals(summary), lines))
                         .flatMap(sections -> sections)
                         .toList(),
                 "This summary shows when activities were done. Ohmic values show change, not capacity; only a capacity"
@@ -92,13 +92,25 @@ final class ComplianceTables {
                         + signed.come().size() + " lines are new; see \"Changed since signed\".";
     }
 
+    private static Section byArea(ComplianceSummary summary) {
+        List<Column> columns = new ArrayList<>(List.of(Column.words("Area", 30)));
+        STATES.forEach(state -> columns.add(Column.number(state.words(), 8)));
+        List<List<Cell>> rows = summary.byArea().stream()
+                .map(area -> Stream.concat(
+                                Stream.of(Cell.of(area.name())),
+                                STATES.stream().map(state -> Cell.of(area.count(state))))
+                        .toList())
+                .toList();
+        return new Section("By area", "How many spans stand how.", columns, rows);
+    }
+
     private static Section totals(ComplianceSummary summary) {
         List<Column> columns = new ArrayList<>(List.of(
                 Column.words("Area", 8),
                 Column.words("Rule pack", 18),
                 Column.words("Activity", 34),
                 Column.words("Clause", 16)));
-        STATES.forEach(state -> columns.add(Column.number(state.words(), 6)));
+        STATES.forEach(state -> columns.add(Column.number(state.words(), 8)));
         List<List<Cell>> rows = summary.totals().stream()
                 .map(total -> Stream.concat(
                                 Stream.of(total.area(), total.pack(), total.activity(), total.clause())

@@ -1,10 +1,12 @@
 package org.ohmstead.reports;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.ohmstead.programme.rules.DutyState;
 
 /** How often each state stands for one requirement in one area. */
@@ -23,9 +25,20 @@ public record ComplianceTotal(
             totals.merge(key, first(line), ComplianceTotal::plus);
         }
         return totals.values().stream()
-                .sorted(java.util.Comparator.comparing(ComplianceTotal::area)
+                .sorted(Comparator.comparing(ComplianceTotal::area)
                         .thenComparing(ComplianceTotal::pack)
                         .thenComparing(ComplianceTotal::requirement))
+                .toList();
+    }
+
+    /** The areas added up, in the order of pack and requirement. */
+    static List<ComplianceTotal> withoutAreas(Collection<ComplianceTotal> totals) {
+        Map<List<String>, ComplianceTotal> sums = new TreeMap<>(
+                Comparator.comparing((List<String> key) -> key.get(0)).thenComparing(key -> key.get(1)));
+        totals.forEach(total -> sums.merge(List.of(total.pack(), total.requirement()), total, ComplianceTotal::plus));
+        return sums.values().stream()
+                .map(sum -> new ComplianceTotal(
+                        "", sum.pack(), sum.requirement(), sum.activity(), sum.clause(), sum.counts()))
                 .toList();
     }
 

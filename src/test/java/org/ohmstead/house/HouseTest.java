@@ -57,7 +57,7 @@ class HouseTest {
                     List.of(
                             "de.siegmar.fastcsv..",
                             "org.dhatim.fastexcel..",
-                            "com.openhtmltopdf..",
+                            "org.apache.fontbox..",
                             "org.apache.pdfbox..")),
             Map.entry("programme.rounds", List.of()),
             Map.entry(

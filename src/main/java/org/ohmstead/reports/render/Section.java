@@ -1,14 +1,23 @@
 package org.ohmstead.reports.render;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table with its heading.
  *
  * @param name short, at most 31 characters: also the sheet's name in XLSX
  * @param sentence said above the table; of an empty table all there is
+ * @param picture beside the heading on paper; null for none
+ * @param opensPage whether it begins a page on paper
  */
-public record Section(String name, String sentence, List<Column> columns, List<List<Cell>> rows) {
+public record Section(
+        String name,
+        String sentence,
+        List<Column> columns,
+        List<List<Cell>> rows,
+        @Nullable Picture picture,
+        boolean opensPage) {
 
     public Section {
         columns = List.copyOf(columns);
@@ -21,18 +30,43 @@ public record Section(String name, String sentence, List<Column> columns, List<L
         }
     }
 
+    public Section(String name, String sentence, List<Column> columns, List<List<Cell>> rows) {
+        this(name, sentence, columns, rows, null, false);
+    }
+
+    /** The same at the top of a page, with a picture. */
+    public Section onItsOwnPage(@Nullable Picture beside) {
+        return new Section(name, sentence, columns, rows, beside, true);
+    }
+
     /**
      * @param share of the page's width, in any unit common to the table's columns
-     * @param numeric set flush right
+     * @param kind how its cells are set
      */
-    public record Column(String title, int share, boolean numeric) {
+    public record Column(String title, int share, Kind kind) {
+
+        public enum Kind {
+            WORDS,
+            /** Flush right. */
+            NUMBER,
+            /** Boxes to write in. */
+            BLANK
+        }
 
         public static Column words(String title, int share) {
-            return new Column(title, share, false);
+            return new Column(title, share, Kind.WORDS);
         }
 
         public static Column number(String title, int share) {
-            return new Column(title, share, true);
+            return new Column(title, share, Kind.NUMBER);
+        }
+
+        public static Column blank(String title, int share) {
+            return new Column(title, share, Kind.BLANK);
+        }
+
+        public boolean numeric() {
+            return kind == Kind.NUMBER;
         }
     }
 }

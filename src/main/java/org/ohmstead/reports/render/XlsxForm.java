@@ -75,9 +75,16 @@ public final class XlsxForm {
             } else if (cell instanceof Cell.Day day) {
                 sheet.value(row, column, day.date());
                 sheet.style(row, column).format(DAY).set();
+            } else if (cell instanceof Cell.Figure figure) {
+                sheet.value(row, column, figure.number());
+                sheet.style(row, column).format(decimals(figure.decimals())).set();
             } else if (cell != Cell.NONE) {
                 sheet.value(row, column, cell.shown());
             }
         }
+    }
+
+    private static String decimals(int count) {
+        return count == 0 ? "0" : "0." + "0".repeat(count);
     }
 }

@@ -8,13 +8,22 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
+import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -80,6 +89,95 @@ class FormsTest {
                     .contains("A quarter & more", "Europe/London", "Jar 7 < 2.13 V", "-12", "1 of 1");
             assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
             assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
+        }
+    }
+
+    /** Ninety lines and one that is taller than a page, in a table of five pages or so. */
+    private static Report longReport() {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (int i = 0; i < 90; i++) {
+            rows.add(List.of(Cell.of("row number " + i), Cell.of(-i), Cell.of(0.0415, 3)));
+        }
+        rows.add(List.of(Cell.of("much to say ".repeat(900) + "and an end"), Cell.of(1), Cell.NONE));
+        Section lines = new Section(
+                "Lines",
+                "All.",
+                List.of(Column.words("Words", 3), Column.number("Change", 1), Column.number("mΩ", 1)),
+                rows);
+        Picture picture = new Picture("opens the string", new boolean[][] {{true, false}, {false, true}});
+        return new Report("Long", DAY, List.of(), List.of(lines, lines.onItsOwnPage(picture)), "End.");
+    }
+
+    @Test
+    void aLongTableHasItsHeadingOnEveryPageAndLosesNothing() throws IOException {
+        try (PDDocument document = Loader.loadPDF(bytes(PdfForm::write, longReport()))) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            for (int page = 1; page < document.getNumberOfPages(); page++) {
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                assertThat(stripper.getText(document)).contains("Words", "Change", "mΩ");
+            }
+            String all = new PDFTextStripper().getText(document);
+            assertThat(all.split("row number 89\\b", -1)).hasSize(3);
+            assertThat(all.split("much\\s+to\\s+say", -1)).hasSize(1801);
+            assertThat(all).contains("0.042", "-89", "End.", document.getNumberOfPages() + " of ");
+        }
+    }
+
+    /** ISO 32000-1, 14.7.4 and 14.8: whatever is shown belongs to one element of the tree, or repeats or adorns. */
+    @Test
+    void everyWordBelongsToTheTreeOrOnlyRepeats() throws IOException {
+        try (PDDocument document = Loader.loadPDF(bytes(PdfForm::write, longReport()))) {
+            for (PDPage page : document.getPages()) {
+                PDFMarkedContentExtractor marked = new PDFMarkedContentExtractor();
+                marked.processPage(page);
+                long inMarks = marked.getMarkedContents().stream()
+                        .flatMap(content -> content.getContents().stream())
+                        .filter(TextPosition.class::isInstance)
+                        .count();
+                assertThat(inMarks).isEqualTo(characters(document, page)).isPositive();
+                COSArray parents = parents(document, page.getStructParents());
+                assertThat(marked.getMarkedContents().stream()
+                                .filter(content -> !"Artifact".equals(content.getTag()))
+                                .map(PDMarkedContent::getMCID)
+                                .toList())
+                        .containsExactlyElementsOf(
+                                IntStream.range(0, parents.size()).boxed().toList());
+            }
+        }
+    }
+
+    private static COSArray parents(PDDocument document, int key) {
+        COSArray numbers = (COSArray) document.getDocumentCatalog()
+                .getStructureTreeRoot()
+                .getCOSObject()
+                .getCOSDictionary(COSName.PARENT_TREE)
+                .getDictionaryObject(COSName.NUMS);
+        assertThat(numbers.getInt(2 * key)).isEqualTo(key);
+        return (COSArray) numbers.getObject(2 * key + 1);
+    }
+
+    private static long characters(PDDocument document, PDPage page) throws IOException {
+        AtomicLong count = new AtomicLong();
+        PDFTextStripper counting = new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition text) {
+                count.incrementAndGet();
+            }
+        };
+        int number = document.getPages().indexOf(page) + 1;
+        counting.setStartPage(number);
+        counting.setEndPage(number);
+        counting.getText(document);
+        return count.get();
+    }
+
+    @Test
+    void whatTheFontLacksIsSaidToBeMissing() throws IOException {
+        try (PDDocument document = Loader.loadPDF(bytes(PdfForm::write, report("24.6 µΩ ± 2 °C → \u4e2d")))) {
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("24.6 µΩ ± 2 °C")
+                    .contains("?");
         }
     }
 

@@ -1,0 +1,170 @@
+package org.ohmstead.reports.render;
+
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
+
+/** A table on paper: its heading on every page, no row torn unless it is taller than a page. */
+final class PdfTable {
+
+    static final float SIZE = 8.5f;
+
+    private static final float PAD = 0.8f * PdfSheet.MM;
+    private static final float GAP = 1.8f * PdfSheet.MM;
+    private static final float BLANK_HEIGHT = 6 * PdfSheet.MM;
+
+    private final PdfSheet sheet;
+    private final PdfTags tags;
+    private final Typeface plain;
+    private final Typeface bold;
+    private final Section section;
+    private final float[] left;
+
+    PdfTable(PdfSheet sheet, PdfTags tags, Typeface plain, Typeface bold, Section section) {
+        this.sheet = sheet;
+        this.tags = tags;
+        this.plain = plain;
+        this.bold = bold;
+        this.section = section;
+        this.left = left(section.columns());
+    }
+
+    private static float[] left(List<Section.Column> columns) {
+        float whole = columns.stream().mapToInt(Section.Column::share).sum();
+        float[] left = new float[columns.size() + 1];
+        left[0] = PdfSheet.LEFT;
+        for (int i = 0; i < columns.size(); i++) {
+            left[i + 1] = left[i] + PdfSheet.WIDTH * columns.get(i).share() / whole;
+        }
+        return left;
+    }
+
+    /** What must stand together at least: the heading and a row. */
+    float least() {
+        return height(titles())
+                + (section.rows().isEmpty() ? 0 : height(wrapped(section.rows().get(0))));
+    }
+
+    void write() throws IOException {
+        PDStructureElement table = tags.add(StandardStructureTypes.TABLE);
+        head(table);
+        for (List<Cell> row : section.rows()) {
+            row(tags.add(table, StandardStructureTypes.TR), wrapped(row));
+        }
+    }
+
+    private List<List<String>> titles() {
+        return java.util.stream.IntStream.range(0, section.columns().size())
+                .mapToObj(i -> bold.wrapped(section.columns().get(i).title(), width(i), SIZE))
+                .toList();
+    }
+
+    private List<List<String>> wrapped(List<Cell> row) {
+        return java.util.stream.IntStream.range(0, row.size())
+                .mapToObj(i -> plain.wrapped(row.get(i).shown(), width(i), SIZE))
+                .toList();
+    }
+
+    private float width(int column) {
+        return left[column + 1] - left[column] - GAP;
+    }
+
+    private float height(List<List<String>> cells) {
+        int lines = cells.stream().mapToInt(List::size).max().orElse(1);
+        float text = lines * SIZE * PdfSheet.LEADING + 2 * PAD;
+        return hasBlanks() ? Math.max(BLANK_HEIGHT, text) : text;
+    }
+
+    private boolean hasBlanks() {
+        return section.columns().stream().anyMatch(column -> column.kind() == Section.Column.Kind.BLANK);
+    }
+
+    private void head(PDStructureElement table) throws IOException {
+        List<List<String>> titles = titles();
+        PDStructureElement row = tags.add(table, StandardStructureTypes.TR);
+        float height = height(titles);
+        for (int i = 0; i < titles.size(); i++) {
+            PDStructureElement cell = tags.heading(row, PDTableAttributeObject.SCOPE_COLUMN);
+            cell(cell, bold, i, titles.get(i));
+        }
+        underline(height);
+    }
+
+    private void headAgain() throws IOException {
+        List<List<String>> titles = titles();
+        for (int i = 0; i < titles.size(); i++) {
+            List<String> lines = titles.get(i);
+            float widest = (float) lines.stream()
+                    .mapToDouble(line -> bold.width(line, SIZE))
+                    .max()
+                    .orElse(0);
+            float x = section.columns().get(i).numeric() ? left[i + 1] - GAP - widest : left[i];
+            sheet.repeated(bold, SIZE, x, sheet.y() - PAD, lines);
+        }
+        underline(height(titles));
+    }
+
+    private void underline(float height) throws IOException {
+        sheet.down(height);
+        sheet.rule(PdfSheet.LEFT, sheet.y(), PdfSheet.WIDTH, 0.8f, 0);
+    }
+
+    private void row(PDStructureElement row, List<List<String>> cells) throws IOException {
+        if (height(cells) > sheet.left() && !sheet.isAtTop()) {
+            turn();
+        }
+        List<PDStructureElement> pieces = cells.stream()
+                .map(cell -> tags.add(row, StandardStructureTypes.TD))
+                .toList();
+        List<List<String>> left = cells;
+        int fitting = fitting();
+        while (left.stream().anyMatch(lines -> lines.size() > fitting)) {
+            int now = fitting;
+            place(
+                    pieces,
+                    left.stream()
+                            .map(lines -> lines.subList(0, Math.min(now, lines.size())))
+                            .toList());
+            left = left.stream()
+                    .map(lines -> lines.subList(Math.min(now, lines.size()), lines.size()))
+                    .toList();
+            turn();
+        }
+        place(pieces, left);
+    }
+
+    private int fitting() {
+        return Math.max(1, (int) ((sheet.left() - 2 * PAD) / (SIZE * PdfSheet.LEADING)));
+    }
+
+    private void turn() throws IOException {
+        sheet.nextPage();
+        headAgain();
+    }
+
+    private void place(List<PDStructureElement> pieces, List<List<String>> cells) throws IOException {
+        float height = height(cells);
+        for (int i = 0; i < cells.size(); i++) {
+            if (section.columns().get(i).kind() == Section.Column.Kind.BLANK) {
+                sheet.box(left[i], sheet.y() - 0.4f * PdfSheet.MM, width(i), height - 0.8f * PdfSheet.MM);
+            }
+            cell(pieces.get(i), plain, i, cells.get(i));
+        }
+        sheet.down(height);
+        sheet.rule(PdfSheet.LEFT, sheet.y(), PdfSheet.WIDTH, 0.3f, 0.6f);
+    }
+
+    private void cell(PDStructureElement is, Typeface face, int column, List<String> lines) throws IOException {
+        if (lines.isEmpty() || lines.size() == 1 && lines.get(0).isEmpty()) {
+            return;
+        }
+        float top = sheet.y() - PAD;
+        if (section.columns().get(column).numeric()) {
+            sheet.linesRight(is, face, SIZE, left[column + 1] - GAP, top, lines);
+        } else {
+            sheet.lines(is, face, SIZE, left[column], top, lines);
+        }
+    }
+}
