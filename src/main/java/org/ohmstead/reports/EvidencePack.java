@@ -31,6 +31,8 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class EvidencePack {
 
+    private static final int FORMS = 3;
+
     private final Compliance compliance;
     private final SurveyLedger ledger;
     private final Intake intake;
@@ -44,12 +46,22 @@ public class EvidencePack {
     /** Written file by file; one raw file is held in memory at a time. */
     @Transactional(readOnly = true)
     public void write(ComplianceSummary summary, OutputStream out) throws IOException {
+        write(summary, out, Progress.UNSEEN);
+    }
+
+    @Transactional(readOnly = true)
+    void write(ComplianceSummary summary, OutputStream out, Progress progress) throws IOException {
+        TreeSet<Long> surveys = surveys(summary);
+        int all = surveys.size() + FORMS;
+        progress.at("writing the summary", 0, all);
         Report report = compliance.report(summary);
         Pack pack = new Pack(new ZipOutputStream(out, StandardCharsets.UTF_8), summary.asOf());
         pack.add(summary.fileName() + ".csv", written(to -> CsvForm.write(report.section("Lines"), to)));
         pack.add(summary.fileName() + ".xlsx", written(to -> XlsxForm.write(report, to)));
         pack.add(summary.fileName() + ".pdf", written(to -> PdfForm.write(compliance.printed(summary), to)));
-        for (long surveyId : surveys(summary)) {
+        int done = FORMS;
+        for (long surveyId : surveys) {
+            progress.at("adding the surveys' files", done++, all);
             UUID upload = ledger.survey(surveyId).uploadId();
             if (upload != null) {
                 UploadView view = intake.upload(upload);

@@ -1,6 +1,19 @@
-/** Proof on paper: the quarterly compliance summary, its sign-off and the evidence behind it. */
+/** Proof on paper: the quarterly compliance summary with its sign-off and evidence, reports of strings, surveys and estate. */
 @ApplicationModule(
-        allowedDependencies = {"kernel", "access", "web", "fleet", "ledger", "intake", "programme", "programme :: rules"
+        allowedDependencies = {
+            "kernel",
+            "access",
+            "web",
+            "fleet",
+            "fleet :: csv",
+            "ledger",
+            "intake",
+            "intake :: check",
+            "assessment",
+            "assessment :: model",
+            "assessment :: estate",
+            "programme",
+            "programme :: rules"
         })
 @NullMarked
 package org.ohmstead.reports;

@@ -37,6 +37,9 @@ public record Shell(String path, String section, boolean demo) {
         if (first.equals("visits")) {
             return "rounds";
         }
+        if (first.equals("reports")) {
+            return "compliance";
+        }
         return first.equals("surveys") ? "intake" : SECTIONS.contains(first) ? first : "";
     }
 
