@@ -9,4 +9,9 @@ import org.ohmstead.assessment.model.StringJudgement;
  * @param inputFingerprint SHA-256 over all inputs, in hexadecimal
  */
 public record AssessmentView(
-        long id, Instant assessedAt, String engineVersion, String inputFingerprint, StringJudgement judgement) {}
+        long id, Instant assessedAt, String engineVersion, String inputFingerprint, StringJudgement judgement) {
+
+    AssessmentView with(StringJudgement other) {
+        return new AssessmentView(id, assessedAt, engineVersion, inputFingerprint, other);
+    }
+}

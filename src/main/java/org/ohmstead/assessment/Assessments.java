@@ -38,6 +38,7 @@ public class Assessments {
     private final ApplicationEventPublisher events;
     private final Clock clock;
     private final Judging judging;
+    private final Instruments instruments;
 
     Assessments(
             FleetRegister register,
@@ -49,7 +50,8 @@ public class Assessments {
             Access access,
             ApplicationEventPublisher events,
             Clock clock,
-            Judging judging) {
+            Judging judging,
+            Instruments instruments) {
         this.register = register;
         this.ledger = ledger;
         this.reader = reader;
@@ -60,6 +62,7 @@ public class Assessments {
         this.events = events;
         this.clock = clock;
         this.judging = judging;
+        this.instruments = instruments;
     }
 
     /**
@@ -81,7 +84,7 @@ public class Assessments {
     public Optional<AssessmentView> find(long stringId) {
         access.require(SEE_ESTATE);
         register.requireString(stringId);
-        return reader.latest(stringId);
+        return reader.latest(stringId).map(instruments::doubted);
     }
 
     /** Where the lines are drawn: the defaults with what the owner set instead. */

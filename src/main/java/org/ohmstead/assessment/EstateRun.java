@@ -15,13 +15,21 @@ import org.springframework.stereotype.Component;
 class EstateRun {
 
     private final EstateWalk walk;
+    private final Instruments instruments;
     private final Runs runs;
     private final Access access;
     private final Clock clock;
     private final ObjectProvider<SchedulerClient> scheduler;
 
-    EstateRun(EstateWalk walk, Runs runs, Access access, Clock clock, ObjectProvider<SchedulerClient> scheduler) {
+    EstateRun(
+            EstateWalk walk,
+            Instruments instruments,
+            Runs runs,
+            Access access,
+            Clock clock,
+            ObjectProvider<SchedulerClient> scheduler) {
         this.walk = walk;
+        this.instruments = instruments;
         this.runs = runs;
         this.access = access;
         this.clock = clock;
@@ -49,7 +57,10 @@ class EstateRun {
     }
 
     private RunView perform(RunView run) {
-        access.asSystem(Assessments.ACTOR, () -> walk.through(run.id()));
+        access.asSystem(Assessments.ACTOR, () -> {
+            walk.through(run.id());
+            instruments.look();
+        });
         return runs.finish(run.id());
     }
 }

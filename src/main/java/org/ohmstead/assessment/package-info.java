@@ -1,6 +1,16 @@
 /** Judges a string: history in, jar health, link hotspots and a next date out; on arrival and by schedule. */
 @ApplicationModule(
-        allowedDependencies = {"kernel", "access", "copy", "web", "fleet", "fleet :: csv", "ledger", "statistics"})
+        allowedDependencies = {
+            "kernel",
+            "access",
+            "chart",
+            "copy",
+            "web",
+            "fleet",
+            "fleet :: csv",
+            "ledger",
+            "statistics"
+        })
 @NullMarked
 package org.ohmstead.assessment;
 

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 public record Shell(String path, String section, boolean demo) {
 
     private static final List<String> SECTIONS =
-            List.of("intake", "rounds", "compliance", "register", "library", "account", "administration");
+            List.of("intake", "rounds", "compliance", "forecast", "register", "library", "account", "administration");
     private static final List<String> OF_THE_ESTATE = List.of("", "sites", "strings");
 
     public static Shell of(String path, boolean demo) {
@@ -39,6 +39,9 @@ public record Shell(String path, String section, boolean demo) {
         }
         if (first.equals("reports")) {
             return "compliance";
+        }
+        if (first.equals("instruments")) {
+            return "library";
         }
         return first.equals("surveys") ? "intake" : SECTIONS.contains(first) ? first : "";
     }

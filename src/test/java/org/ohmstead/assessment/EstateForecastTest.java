@@ -2,6 +2,11 @@ package org.ohmstead.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -9,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.hamcrest.Matchers;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -33,6 +39,7 @@ import org.ohmstead.ledger.SurveyLedger;
 import org.ohmstead.support.ServiceTest;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.test.web.servlet.MockMvc;
 
 /** Two areas with a type of its own each: in one a jar climbs fast, in the other no jar was ever read. */
 @ServiceTest
@@ -57,6 +64,9 @@ class EstateForecastTest {
 
     @Autowired
     private Clock clock;
+
+    @Autowired
+    private MockMvc mvc;
 
     private String read;
     private String unread;
@@ -173,6 +183,44 @@ class EstateForecastTest {
         }
         assertThat(curve(read).failures()).isZero();
         assertThat(curve(read).takenOut()).isEqualTo(12);
+    }
+
+    @Test
+    void pagesAndFiles() throws Exception {
+        replaced(3, Entries.COMMISSIONED.plusYears(4), "High ohmic value");
+        PersonAuthentication engineer =
+                (PersonAuthentication) SecurityContextHolder.getContext().getAuthentication();
+        for (String query : List.of("", "?area=" + read, "?quarters=12", "?area=" + unread + "&quarters=4")) {
+            mvc.perform(get("/forecast" + query).with(authentication(engineer)))
+                    .andExpect(status().isOk())
+                    .andExpect(content().string(Matchers.containsString("are likely to pass their limit")))
+                    .andExpect(content().string(Matchers.containsString("Too few failures")))
+                    .andExpect(content().string(Matchers.not(Matchers.containsString("NaN"))));
+        }
+        String file = mvc.perform(
+                        get("/api/forecast/replacements.csv?quarters=4").with(authentication(engineer)))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(file).startsWith("as_of,area,jar_type,jars,not_foreseen,quarter,expected,low_80,high_80\r\n");
+        assertThat(file.lines()
+                        .filter(line -> line.contains(",all," + read + ","))
+                        .toList())
+                .hasSize(5)
+                .first()
+                .asString()
+                .startsWith(today + ",all," + read + ",12,0,already,");
+        mvc.perform(get("/api/forecast/replacements?quarters=4").with(authentication(engineer)))
+                .andExpect(jsonPath("$.quarters.length()").value(4))
+                .andExpect(jsonPath("$.total.jars").isNumber());
+        mvc.perform(get("/api/forecast/lives").with(authentication(engineer)))
+                .andExpect(
+                        jsonPath("$[?(@.jarType == '" + read + "')].failures").value(1));
+        mvc.perform(get("/api/forecast/replacements?quarters=40").with(authentication(engineer)))
+                .andExpect(status().is4xxClientError());
+        mvc.perform(get("/forecast?area=NOWHERE").with(authentication(engineer)))
+                .andExpect(status().isNotFound());
     }
 
     @Test

@@ -53,6 +53,11 @@ public enum Limit {
     RISK_ACT(0.50, "chance within twelve months", Provenance.OURS, "more likely than not"),
     LINK_RISK_PLAN(0.50, "chance within twelve months", Provenance.OURS, "links near their limit may stay there long"),
     RISK_READINGS(3, "readings since it was fitted", Provenance.OURS, "fewer rest on what is known of its like"),
+    INSTRUMENT_OFF(
+            0.015,
+            "of the value, and the 95 % interval leaves zero out",
+            Provenance.OURS,
+            "half of the step that careful crews would notice"),
     RECHECK_SOON(30, "days", Provenance.OURS, "a sharp finding should not wait for the next round"),
     RECHECK(90, "days", Provenance.OURS, "a mild finding may ride with a quarterly visit");
 

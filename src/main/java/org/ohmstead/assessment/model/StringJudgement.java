@@ -41,4 +41,23 @@ public record StringJudgement(
         jars = List.copyOf(jars);
         links = List.copyOf(links);
     }
+
+    /** The same with other doubts. */
+    public StringJudgement with(List<Doubt> others) {
+        return new StringJudgement(
+                stringId,
+                asOf,
+                surveyId,
+                limitsVersion,
+                urgency,
+                headline,
+                recheckBy,
+                riskDate,
+                figures,
+                reasons,
+                others,
+                advice,
+                jars,
+                links);
+    }
 }
