@@ -58,6 +58,10 @@ public final class DeviationsDrawing {
 
     private String draw() {
         plot.draw("% off what was expected");
+        if (day(true).getYear() == day(false).getYear() && !deviations.dots().isEmpty()) {
+            svg.label("tick", LEFT, HEIGHT - 6, day(true).toString());
+            svg.label("tick end", RIGHT, HEIGHT - 6, day(false).toString());
+        }
         svg.line("zero", LEFT, plot.y(0), RIGHT, plot.y(0));
         Deviations.Level level = deviations.level();
         if (level != null) {

@@ -8,6 +8,7 @@ import static org.ohmstead.chart.TimePlot.TOP;
 import static org.ohmstead.chart.TimePlot.WIDTH;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.ohmstead.chart.LifePlot.Point;
 
 /** Draws a {@link LifePlot}: the counted share as steps on its band, the fitted law as a dashed curve on its own. */
@@ -15,8 +16,12 @@ public final class LifeDrawing {
 
     private static final double BELOW = BOTTOM - 12;
 
+    /** A curve that hardly falls is drawn on a scale that goes down to this. */
+    private static final double LEAST_DEPTH = 90;
+
     private final LifePlot plot;
     private final Axis years;
+    private final Axis percents;
     private final Svg svg;
 
     private LifeDrawing(String id, LifePlot plot) {
@@ -25,6 +30,11 @@ public final class LifeDrawing {
                 ? plot.untilYears()
                 : plot.law().get(plot.law().size() - 1).years();
         this.years = Axis.covering(new double[] {0, Math.max(1, Math.max(last, plot.untilYears()))}, 6);
+        double lowest = Stream.concat(plot.steps().stream(), plot.law().stream())
+                .mapToDouble(Point::low)
+                .min()
+                .orElse(1);
+        this.percents = Axis.covering(new double[] {Math.min(LEAST_DEPTH, lowest * 100), 100}, 4);
         String about = plot.steps().isEmpty()
                 ? "No jar has failed yet."
                 : "Share in service after each of " + plot.steps().size() + " ages at which jars failed, with its range"
@@ -39,10 +49,7 @@ public final class LifeDrawing {
 
     private String draw() {
         svg.label("unit", 4, 13, "% in service");
-        for (int percent = 0; percent <= 100; percent += 25) {
-            svg.line("grid", LEFT, y(percent / 100.0), RIGHT, y(percent / 100.0));
-            svg.label("tick end", LEFT - 7, y(percent / 100.0) + 4, Integer.toString(percent));
-        }
+        percents.ticks().forEach(this::percent);
         years.ticks().forEach(this::age);
         svg.label("tick end", RIGHT, HEIGHT - 2, "years in service");
         if (!plot.law().isEmpty()) {
@@ -54,6 +61,11 @@ public final class LifeDrawing {
         }
         svg.path("curve", steps());
         return svg.done();
+    }
+
+    private void percent(double percent) {
+        svg.line("grid", LEFT, y(percent / 100), RIGHT, y(percent / 100));
+        svg.label("tick end", LEFT - 7, y(percent / 100) + 4, percents.label(percent));
     }
 
     private void age(double age) {
@@ -113,7 +125,7 @@ public final class LifeDrawing {
         return LEFT + (RIGHT - LEFT) * years.share(age);
     }
 
-    private static double y(double share) {
-        return BELOW - (BELOW - TOP) * share;
+    private double y(double share) {
+        return BELOW - (BELOW - TOP) * percents.share(share * 100);
     }
 }

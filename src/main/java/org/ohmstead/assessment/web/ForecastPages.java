@@ -3,7 +3,6 @@ package org.ohmstead.assessment.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.ohmstead.assessment.EstateForecast;
 import org.ohmstead.assessment.model.estate.CalendarQuarter;
 import org.ohmstead.assessment.model.estate.Expected;
@@ -37,7 +36,7 @@ class ForecastPages {
     }
 
     /** A life curve with its drawing. */
-    record Life(LifeCurve curve, @Nullable String chart) {}
+    record Life(LifeCurve curve, String chart) {}
 
     @GetMapping("/forecast")
     String page(
@@ -53,9 +52,21 @@ class ForecastPages {
         model.addAttribute("span", quarters);
         model.addAttribute("spans", SPANS);
         model.addAttribute("chart", BarsDrawing.of("replacements", bars(all.quarters(), total)));
-        model.addAttribute(
-                "lives", forecast.lifeCurves().stream().map(ForecastPages::life).toList());
+        lives(model);
         return "assessment/forecast";
+    }
+
+    private void lives(Model model) {
+        List<LifeCurve> curves = forecast.lifeCurves();
+        model.addAttribute(
+                "lives",
+                curves.stream()
+                        .filter(curve -> curve.failures() > 0)
+                        .map(ForecastPages::life)
+                        .toList());
+        model.addAttribute(
+                "lasting",
+                curves.stream().filter(curve -> curve.failures() == 0).toList());
     }
 
     private static ForecastLine ofArea(ReplacementForecast all, String area) {
@@ -88,9 +99,6 @@ class ForecastPages {
     }
 
     private static Life life(LifeCurve curve) {
-        if (curve.failures() == 0) {
-            return new Life(curve, null);
-        }
         WeibullLife fit = curve.weibull();
         Stream<WeibullLife.Age> ages = fit == null ? Stream.empty() : fit.curve().stream();
         LifePlot plot = new LifePlot(

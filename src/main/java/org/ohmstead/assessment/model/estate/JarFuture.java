@@ -18,6 +18,12 @@ public final class JarFuture {
     private static final double MIDDLE = 0.5;
     private static final double LATE = 0.9;
 
+    /** 1 − 1/√1.6: the variance behind the days was widened 1.6 times. */
+    private static final double NARROWER = 1 - 1 / Math.sqrt(1.6);
+
+    /** The same where the middle lies beyond fifteen years. */
+    private static final double UNDATED = 1.15;
+
     private final LocalDate asOf;
     private final double[] years = new double[5];
     /** Minus the logarithm of the share that is left. */
@@ -37,20 +43,27 @@ public final class JarFuture {
         this.ageAtSurvey = years(sittingSince, asOf);
         knot(0, chances.beyondLimit());
         knot(1, 1 - (1 - chances.beyondLimit()) * (1 - chances.withinYear()));
-        knot(chances.early(), EARLY);
-        knot(chances.middle(), MIDDLE);
-        knot(chances.late(), LATE);
+        dates(chances);
         if (life == null && chances.early() == null) {
             knot(HORIZON_YEARS, EARLY);
         }
     }
 
-    private void knot(@Nullable LocalDate day, double chance) {
-        if (day != null) {
-            knot(years(asOf, day), chance);
-        }
+    /** The range of days is said wider than it is believed, so that it holds: for counting, the widening is undone. */
+    private void dates(JarChances chances) {
+        double early = years(chances.early());
+        double middle = years(chances.middle());
+        double late = years(chances.late());
+        knot(Double.isNaN(middle) ? early * UNDATED : early + NARROWER * (middle - early), EARLY);
+        knot(middle, MIDDLE);
+        knot(late - NARROWER * (late - middle), LATE);
     }
 
+    private double years(@Nullable LocalDate day) {
+        return day == null ? Double.NaN : years(asOf, day);
+    }
+
+    /** Left out when there is no such day, or it contradicts what was said before. */
     private void knot(double at, double chance) {
         double left = -Math.log(Math.max(1e-6, 1 - chance));
         if (knots == 0 || (at > years[knots - 1] && left >= hazard[knots - 1])) {

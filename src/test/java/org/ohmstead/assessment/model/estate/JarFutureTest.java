@@ -33,14 +33,19 @@ class JarFutureTest {
         assertThat(jar.past(IN_A_YEAR)).isEqualTo(.6, within(2e-3));
     }
 
+    /** The days are said with 1.6 times the variance: for counting, 10 and 90 % lie 1/√1.6 as far from the middle. */
     @Test
-    void thenItsDaysOfCrossingAreReached() {
+    void thenItsDaysOfCrossingAreReachedWithoutTheWidening() {
         JarFuture jar = new JarFuture(chances(0, .02, 2, 4, 9), FITTED, null);
-        assertThat(jar.past(SURVEYED.plusYears(2))).isEqualTo(.1, within(1e-9));
+        double nearer = 1 / Math.sqrt(1.6);
+        assertThat(jar.past(SURVEYED.plusDays(Math.round((4 - 2 * nearer) * 365.25))))
+                .isEqualTo(.1, within(1e-3));
         assertThat(jar.past(SURVEYED.plusYears(4))).isEqualTo(.5, within(1e-9));
-        assertThat(jar.past(SURVEYED.plusYears(9))).isEqualTo(.9, within(1e-9));
-        // an even rate between: half way from 10 to 50 % left is the square root of .9 · .5
-        assertThat(jar.past(SURVEYED.plusYears(3))).isEqualTo(1 - Math.sqrt(.9 * .5), within(1e-3));
+        assertThat(jar.past(SURVEYED.plusDays(Math.round((4 + 5 * nearer) * 365.25))))
+                .isEqualTo(.9, within(1e-3));
+        // an even rate between: half way from 10 to 50 % the share left is the square root of .9 · .5
+        assertThat(jar.past(SURVEYED.plusDays(Math.round((4 - nearer) * 365.25))))
+                .isEqualTo(1 - Math.sqrt(.9 * .5), within(1e-3));
     }
 
     /** Weibull with scale 20 and shape 2: from age 11 to age 13 fails 1 − exp(−(13² − 11²)/20²). */

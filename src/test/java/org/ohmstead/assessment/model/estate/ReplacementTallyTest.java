@@ -26,6 +26,19 @@ class ReplacementTallyTest {
         assertThat(forecast.quarters().get(0).until()).isEqualTo(LocalDate.of(2026, 4, 1));
     }
 
+    /** 1,000 jars past their limit with a chance of one half: 500 ± 20 alone, ± 130 with a fifth more or less together. */
+    @Test
+    void whatAllChancesMayBeWrongByTogetherWidensTheRange() {
+        ReplacementTally tally = new ReplacementTally(TODAY, 1);
+        for (int i = 0; i < 1000; i++) {
+            tally.add("N", "A", FITTED, new JarChances(TODAY.minusDays(1), .5, .9, null, null, null), null);
+        }
+        Expected already = tally.forecast().total().already();
+        double alone = 1.2816 * Math.sqrt(already.expected() * .5);
+        assertThat(already.high() - already.expected())
+                .isEqualTo(Math.hypot(alone, 1.2816 * .2 * already.expected()), within(3.0));
+    }
+
     @Test
     void anEmptyEstateNeedsNothing() {
         ForecastLine total = new ReplacementTally(TODAY, 4).forecast().total();
@@ -81,9 +94,9 @@ class ReplacementTallyTest {
         assertThat(forecast.byArea().get(1).inAll().expected()).isPositive();
     }
 
-    /** Jars that fail by chance as said: the range must hold the number about four times in five, never much less. */
+    /** Jars that fail by chance as said, each by itself: the range must hold at least four times in five. */
     @Test
-    void theRangeHoldsFourTimesInFive() {
+    void theRangeHoldsFourTimesInFiveAndMore() {
         Random random = new Random(20260210);
         int holds = 0;
         int rounds = 400;
@@ -99,6 +112,6 @@ class ReplacementTallyTest {
             Expected said = tally.forecast().total().byQuarter().get(0);
             holds += said.low() <= fell && fell <= said.high() ? 1 : 0;
         }
-        assertThat(holds / (double) rounds).isBetween(.78, .95);
+        assertThat(holds / (double) rounds).isBetween(.8, .98);
     }
 }
