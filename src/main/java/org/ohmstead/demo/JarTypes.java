@@ -50,7 +50,7 @@ final class JarTypes {
                 INVENTED,
                 null,
                 null,
-                null,
+                8.0,
                 null);
     }
 

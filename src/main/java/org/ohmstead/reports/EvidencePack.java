@@ -3,19 +3,11 @@ package org.ohmstead.reports;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
-import java.util.HexFormat;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
 import java.util.UUID;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import org.ohmstead.intake.Intake;
 import org.ohmstead.intake.UploadView;
-import org.ohmstead.kernel.Sha256;
 import org.ohmstead.ledger.SurveyLedger;
 import org.ohmstead.reports.render.CsvForm;
 import org.ohmstead.reports.render.PdfForm;
@@ -55,7 +47,7 @@ public class EvidencePack {
         int all = surveys.size() + FORMS;
         progress.at("writing the summary", 0, all);
         Report report = compliance.report(summary);
-        Pack pack = new Pack(new ZipOutputStream(out, StandardCharsets.UTF_8), summary.asOf());
+        SummedZip pack = new SummedZip(out, summary.asOf());
         pack.add(summary.fileName() + ".csv", written(to -> CsvForm.write(report.section("Lines"), to)));
         pack.add(summary.fileName() + ".xlsx", written(to -> XlsxForm.write(report, to)));
         pack.add(summary.fileName() + ".pdf", written(to -> PdfForm.write(compliance.printed(summary), to)));
@@ -92,39 +84,5 @@ public class EvidencePack {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         writing.to(out);
         return out.toByteArray();
-    }
-
-    /** Entries with the sums noted on the way. */
-    private static final class Pack {
-
-        private final ZipOutputStream zip;
-        private final LocalDate day;
-        private final Map<String, String> sums = new LinkedHashMap<>();
-
-        Pack(ZipOutputStream zip, LocalDate day) {
-            this.zip = zip;
-            this.day = day;
-        }
-
-        void add(String name, byte[] content) throws IOException {
-            sums.put(name, HexFormat.of().formatHex(Sha256.of(content)));
-            put(name, content);
-        }
-
-        void finish() throws IOException {
-            StringBuilder manifest = new StringBuilder();
-            sums.forEach((name, sum) ->
-                    manifest.append(sum).append("  ").append(name).append('\n'));
-            put("SHA256SUMS", manifest.toString().getBytes(StandardCharsets.UTF_8));
-            zip.finish();
-        }
-
-        private void put(String name, byte[] content) throws IOException {
-            ZipEntry entry = new ZipEntry(name);
-            entry.setTimeLocal(day.atStartOfDay());
-            zip.putNextEntry(entry);
-            zip.write(content);
-            zip.closeEntry();
-        }
     }
 }

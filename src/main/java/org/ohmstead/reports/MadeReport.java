@@ -18,7 +18,7 @@ import org.ohmstead.reports.render.XlsxForm;
 public record MadeReport(Report full, Report printed, String table, String name) {
 
     MadeReport(Report report, String table, String name) {
-        this(report, report, table, name);
+        this(report, report.withoutEmptyColumns(), table, name);
     }
 
     public String fileName(ReportForm form) {

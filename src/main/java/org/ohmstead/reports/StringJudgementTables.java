@@ -127,7 +127,7 @@ final class StringJudgementTables {
                         Column.words("Read on", 10),
                         Column.number(kind.words() + " " + kind.unit(), 10),
                         Column.number("Baseline " + kind.unit(), 9),
-                        Column.words("Baseline is", 18),
+                        Column.words("Baseline is", 26),
                         Column.number("Over baseline %", 8),
                         Column.number("Over its like %", 8),
                         Column.number("V", 7),

@@ -116,7 +116,7 @@ class DemoReportsTest {
                         .mapToObj(i -> strings.get(i) + " " + positions.get(i))
                         .toList())
                 .containsExactlyInAnyOrderElementsOf(expected);
-        assertThat(column(jars, "What shows it")).noneMatch(String::isEmpty);
+        assertThat(column(jars, "What shows it")).isNotEmpty().noneMatch(String::isEmpty);
     }
 
     @Test

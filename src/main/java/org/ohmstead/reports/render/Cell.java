@@ -41,7 +41,8 @@ public sealed interface Cell {
             return day.date().toString();
         }
         if (this instanceof Figure figure) {
-            return String.format(Locale.ROOT, "%." + figure.decimals() + "f", figure.number());
+            String shown = String.format(Locale.ROOT, "%." + figure.decimals() + "f", figure.number());
+            return shown.matches("-0(\\.0*)?") ? shown.substring(1) : shown;
         }
         return this instanceof Count count ? Long.toString(count.number()) : ((Words) this).text();
     }

@@ -13,6 +13,7 @@ final class PdfTable {
 
     private static final float PAD = 0.8f * PdfSheet.MM;
     private static final float GAP = 1.8f * PdfSheet.MM;
+    private static final float NUMBER_GAP = 1.2f * PdfSheet.MM;
     private static final float BLANK_HEIGHT = 6 * PdfSheet.MM;
 
     private final PdfSheet sheet;
@@ -68,7 +69,15 @@ final class PdfTable {
     }
 
     private float width(int column) {
-        return left[column + 1] - left[column] - GAP;
+        return left[column + 1]
+                - left[column]
+                - GAP
+                - (section.columns().get(column).numeric() ? NUMBER_GAP : 0);
+    }
+
+    /** Where numbers end: a little before the words of the next column. */
+    private float right(int column) {
+        return left[column + 1] - GAP - NUMBER_GAP;
     }
 
     private float height(List<List<String>> cells) {
@@ -81,7 +90,14 @@ final class PdfTable {
         return section.columns().stream().anyMatch(column -> column.kind() == Section.Column.Kind.BLANK);
     }
 
+    private boolean isUntitled() {
+        return section.columns().stream().allMatch(column -> column.title().isEmpty());
+    }
+
     private void head(PDStructureElement table) throws IOException {
+        if (isUntitled()) {
+            return;
+        }
         List<List<String>> titles = titles();
         PDStructureElement row = tags.add(table, StandardStructureTypes.TR);
         float height = height(titles);
@@ -93,6 +109,9 @@ final class PdfTable {
     }
 
     private void headAgain() throws IOException {
+        if (isUntitled()) {
+            return;
+        }
         List<List<String>> titles = titles();
         for (int i = 0; i < titles.size(); i++) {
             List<String> lines = titles.get(i);
@@ -162,7 +181,7 @@ final class PdfTable {
         }
         float top = sheet.y() - PAD;
         if (section.columns().get(column).numeric()) {
-            sheet.linesRight(is, face, SIZE, left[column + 1] - GAP, top, lines);
+            sheet.linesRight(is, face, SIZE, right(column), top, lines);
         } else {
             sheet.lines(is, face, SIZE, left[column], top, lines);
         }

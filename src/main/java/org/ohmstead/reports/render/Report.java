@@ -19,6 +19,16 @@ public record Report(String title, LocalDate asOf, List<Fact> facts, List<Sectio
 
     public record Fact(String name, String words) {}
 
+    /** The same without the columns in which nothing stands: on paper they take the place of others. */
+    public Report withoutEmptyColumns() {
+        return new Report(
+                title,
+                asOf,
+                facts,
+                sections.stream().map(Section::withoutEmptyColumns).toList(),
+                note);
+    }
+
     /** The section of that name. */
     public Section section(String name) {
         return sections.stream()

@@ -1,6 +1,7 @@
 package org.ohmstead.reports.render;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +38,22 @@ public record Section(
     /** The same at the top of a page, with a picture. */
     public Section onItsOwnPage(@Nullable Picture beside) {
         return new Section(name, sentence, columns, rows, beside, true);
+    }
+
+    /** Without the columns in which nothing stands, save those to write in. */
+    Section withoutEmptyColumns() {
+        List<Integer> kept = IntStream.range(0, columns.size())
+                .filter(i -> columns.get(i).kind() == Column.Kind.BLANK
+                        || rows.stream().anyMatch(row -> !row.get(i).equals(Cell.NONE)))
+                .boxed()
+                .toList();
+        return new Section(
+                name,
+                sentence,
+                kept.stream().map(columns::get).toList(),
+                rows.stream().map(row -> kept.stream().map(row::get).toList()).toList(),
+                picture,
+                opensPage);
     }
 
     /**
