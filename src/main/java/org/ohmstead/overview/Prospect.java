@@ -10,7 +10,7 @@ import org.ohmstead.assessment.model.prospect.ChanceWords;
  * What the forecast says of a jar or link, for people.
  *
  * @param chance of failing within twelve months: "1 in 5" for jars, "unlikely" for links
- * @param when its limit is passed, four times in five; null for links, whose dates cannot be trusted
+ * @param when its limit is passed, meant to hold four times in five; null for links, whose dates cannot be trusted
  * @param early null beyond the horizon, and for links
  * @param riseOverNew expected, 0.12 is 12 %
  * @param trouble what the pattern suggests, null when nothing does

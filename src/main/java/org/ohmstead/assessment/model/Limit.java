@@ -50,7 +50,11 @@ public enum Limit {
             "chance within twelve months",
             Provenance.OURS,
             "0.15 where a failure is dear, 0.30 where a visit is"),
-    RISK_ACT(0.50, "chance within twelve months", Provenance.OURS, "more likely than not"),
+    RISK_ACT(
+            0.80,
+            "chance within twelve months",
+            Provenance.OURS,
+            "from there on three in four had failed or did within a year, on simulated estates"),
     LINK_RISK_PLAN(0.50, "chance within twelve months", Provenance.OURS, "links near their limit may stay there long"),
     RISK_READINGS(3, "readings since it was fitted", Provenance.OURS, "fewer rest on what is known of its like"),
     INSTRUMENT_OFF(

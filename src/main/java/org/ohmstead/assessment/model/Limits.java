@@ -11,7 +11,7 @@ import java.util.Map;
  */
 public record Limits(String version, Map<Limit, Double> changed) {
 
-    private static final String VERSION = "2";
+    private static final String VERSION = "3";
 
     public Limits {
         changed = Map.copyOf(changed);

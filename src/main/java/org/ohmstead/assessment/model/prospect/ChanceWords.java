@@ -33,7 +33,7 @@ public final class ChanceWords {
     }
 
     /**
-     * When a limit is passed, four times in five: "between March and November 2027".
+     * When a limit is passed, meant to hold four times in five: "between March and November 2027".
      *
      * @param early null beyond the horizon
      * @param late null beyond the horizon
