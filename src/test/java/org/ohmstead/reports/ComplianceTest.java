@@ -187,6 +187,30 @@ class ComplianceTest {
     }
 
     @Test
+    void aSignedQuarterIsTheSameBytesAgainUntilItIsAmended() throws IOException {
+        long visit = groundsLookedAt("2025-05-20");
+        ComplianceSummary seen = summary("2025-Q2");
+        compliance.sign(seen.quarter(), area, seen.sha256(), "");
+        ByteArrayOutputStream signed = new ByteArrayOutputStream();
+        pack.write(summary("2025-Q2"), signed);
+        groundsLookedAt("2025-10-02");
+        ByteArrayOutputStream again = new ByteArrayOutputStream();
+        pack.write(summary("2025-Q2"), again);
+        assertThat(again.toByteArray()).as("what came later is no part of it").isEqualTo(signed.toByteArray());
+        access.asSystem("test", () -> {
+            visits.voidVisit(visit, "it was another string");
+            return null;
+        });
+        assertThat(compliance.report(summary("2025-Q2")).facts())
+                .anySatisfy(fact -> assertThat(fact.words()).contains("CHANGED SINCE"));
+        assertThat(compliance
+                        .report(summary("2025-Q2"))
+                        .section("Changed since signed")
+                        .rows())
+                .isNotEmpty();
+    }
+
+    @Test
     void onlyWhatWasSeenIsSignedAndOnlyWhenTheQuarterIsOver() {
         ComplianceSummary seen = summary("2025-Q2");
         groundsLookedAt("2025-05-20");
