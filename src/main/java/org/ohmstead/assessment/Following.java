@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.assessment.model.SurveyReadings;
+import org.ohmstead.assessment.model.forecast.Follower;
 import org.ohmstead.assessment.model.forecast.ForecastParameters;
 import org.ohmstead.assessment.model.forecast.ForecastState;
 import org.ohmstead.assessment.model.forecast.Forecaster;
@@ -24,14 +25,14 @@ final class Following {
     private final List<Long> surveyIds = new ArrayList<>();
     private final List<@Nullable Double> innovations = new ArrayList<>();
     private final List<@Nullable Double> variances = new ArrayList<>();
-    private ForecastState state;
+    private Follower follower;
     private int seen;
 
     Following(StringHistory history, ForecastParameters parameters, @Nullable Followed before) {
         this.history = history;
         this.parameters = parameters;
         this.forecaster = Forecaster.of(history, parameters);
-        this.state = forecaster.start();
+        this.follower = new Follower(forecaster, forecaster.start());
         if (before != null && stillHolds(before)) {
             goOnFrom(before);
         }
@@ -46,7 +47,7 @@ final class Following {
     private void goOnFrom(Followed before) {
         ForecastState kept = ForecastState.fromBytes(before.state(), parameters);
         if (kept != null) {
-            state = kept;
+            follower = new Follower(forecaster, kept);
             seen = before.surveys();
             surveyIds.addAll(List.of(before.surveyIds()));
             innovations.addAll(Arrays.asList(before.innovations()));
@@ -55,13 +56,12 @@ final class Following {
     }
 
     private void take(SurveyReadings survey) {
+        SurveyInnovation innovation = follower.take(survey);
         if (survey.instrument() != null) {
-            SurveyInnovation innovation = forecaster.innovation(state, survey);
             surveyIds.add(survey.surveyId());
             innovations.add(orNull(innovation.value()));
             variances.add(orNull(innovation.variance()));
         }
-        state = forecaster.advance(state, survey);
         seen++;
     }
 
@@ -70,18 +70,18 @@ final class Following {
     }
 
     StringForecast forecast() {
-        return forecaster.forecast(state);
+        return forecaster.forecast(follower.state());
     }
 
     ForecastState state() {
-        return state;
+        return follower.state();
     }
 
     Followed followed() {
         return new Followed(
                 seen,
                 Fingerprint.ofFirst(seen, history),
-                state.toBytes(parameters),
+                follower.state().toBytes(parameters),
                 surveyIds.toArray(Long[]::new),
                 innovations.toArray(Double[]::new),
                 variances.toArray(Double[]::new));

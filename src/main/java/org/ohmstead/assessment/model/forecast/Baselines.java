@@ -6,6 +6,7 @@ import java.util.List;
 import org.ohmstead.assessment.model.JarSpell;
 import org.ohmstead.assessment.model.StringPlan;
 import org.ohmstead.kernel.OhmicKind;
+import org.ohmstead.statistics.Quantiles;
 
 /**
  * Values when new as the register knows them. One and the same value for most jars is the maker's, and tells about the
@@ -23,7 +24,7 @@ record Baselines(StringPlan plan, List<JarSpell> spells, OhmicKind kind) {
     double reference() {
         double[] logs = logs(plan.inServiceOn());
         if (isOneValue(logs)) {
-            return Centre.medianOf(logs);
+            return Quantiles.median(logs);
         }
         return plan.jarType().referenceKind() == kind ? signed(plan.jarType().referenceOhmic()) : Double.NaN;
     }
@@ -68,7 +69,7 @@ record Baselines(StringPlan plan, List<JarSpell> spells, OhmicKind kind) {
     }
 
     private static boolean isOneValue(double[] logs) {
-        double middle = Centre.medianOf(logs);
+        double middle = Quantiles.median(logs);
         long same = Arrays.stream(logs).filter(log -> log == middle).count();
         return same > 0 && 2 * same > known(logs);
     }

@@ -69,14 +69,7 @@ public final class Forecaster {
 
     /** The same, knowing what other strings tell about the instrument's error that day. */
     public ForecastState advance(ForecastState before, SurveyReadings survey, SharedError instrument) {
-        ForecastState state = predicted(before, survey, instrument.known());
-        double since = state.jars.clockYears - before.jars.clockYears;
-        state.volts.take(LogReadings.voltsPerCell(plan, survey), state.jars.clockYears, since);
-        double[] jars = jarLogs(state, survey);
-        new GroupSurvey(state.jars, parameters, jars, state.volts.low(), since).take(instrument);
-        double[] links = LogReadings.ofLinks(plan, survey);
-        new GroupSurvey(state.links, parameters, links, new boolean[links.length], since).take(SharedError.UNKNOWN);
-        return state;
+        return step(before.copy(), survey, instrument).after();
     }
 
     /**
@@ -84,23 +77,42 @@ public final class Forecaster {
      * between strings to find an instrument's error.
      */
     public SurveyInnovation innovation(ForecastState before, SurveyReadings survey) {
-        ForecastState state = predicted(before, survey, true);
-        double[] jars = jarLogs(state, survey);
-        return new GroupSurvey(state.jars, parameters, jars, new boolean[jars.length], 0).innovation();
+        ForecastState state = predicted(before.copy(), survey);
+        return jarSurvey(state, survey, 0).innovation();
     }
 
-    private double[] jarLogs(ForecastState state, SurveyReadings survey) {
+    /** @param innovation as of {@link #innovation}, which costs nothing more here */
+    record Step(ForecastState after, SurveyInnovation innovation) {}
+
+    /** Takes one more survey into a state that nobody else holds. */
+    Step step(ForecastState own, SurveyReadings survey, SharedError instrument) {
+        double clockBefore = own.jars.clockYears;
+        ForecastState state = predicted(own, survey);
+        double since = state.jars.clockYears - clockBefore;
+        state.volts.take(LogReadings.voltsPerCell(plan, survey), state.jars.clockYears, since);
+        GroupSurvey jars = jarSurvey(state, survey, since);
+        SurveyInnovation innovation = jars.innovation();
+        if (state.last.instrumentChanged() && !instrument.known()) {
+            state.jars.common.changeInstrument(parameters.instrumentSpread());
+        }
+        jars.take(instrument);
+        double[] links = LogReadings.ofLinks(plan, survey);
+        new GroupSurvey(state.links, parameters, links, new boolean[links.length], since).take(SharedError.UNKNOWN);
+        return new Step(state, innovation);
+    }
+
+    private GroupSurvey jarSurvey(ForecastState state, SurveyReadings survey, double since) {
         double[] logs = LogReadings.ofJars(plan, survey);
         if (state.jars.surveys > 0) {
             LogReadings.undoSurveySlip(logs, state.jars.common.expected());
         }
-        return logs;
+        return new GroupSurvey(state.jars, parameters, logs, state.volts.low(), since);
     }
 
-    /** @param instrumentKnown whether its error is known apart, so that the strings' level need not take it up */
-    private ForecastState predicted(ForecastState before, SurveyReadings survey, boolean instrumentKnown) {
-        LastSurvey last = before.last.then(survey);
-        ForecastState state = last.kindChanged() ? withFreshJars(before) : before.copy();
+    /** Brings a state that nobody else holds to the day of the survey. */
+    private ForecastState predicted(ForecastState own, SurveyReadings survey) {
+        LastSurvey last = own.last.then(survey);
+        ForecastState state = last.kindChanged() ? withFreshJars(own) : own;
         Baselines baselines = new Baselines(plan, spells, survey.ohmicKind());
         if (state.jars.surveys == 0 && !last.kindChanged()) {
             takeBaselines(state.jars, baselines);
@@ -109,17 +121,13 @@ public final class Forecaster {
         double years = RecordedWork.yearsInService(plan, survey.takenOn());
         state.jars.predict(years);
         state.links.predict(years);
-        if (last.instrumentChanged() && !instrumentKnown) {
-            state.jars.common.changeInstrument(parameters.instrumentSpread());
-        }
         return state.after(last);
     }
 
-    private ForecastState withFreshJars(ForecastState before) {
-        ForecastState copy = before.copy();
+    private ForecastState withFreshJars(ForecastState own) {
         GroupState fresh = freshJars();
-        fresh.predict(copy.jars.clockYears);
-        return new ForecastState(fresh, copy.links, copy.volts, copy.last);
+        fresh.predict(own.jars.clockYears);
+        return new ForecastState(fresh, own.links, own.volts, own.last);
     }
 
     private void takeBaselines(GroupState jars, Baselines baselines) {
@@ -130,11 +138,9 @@ public final class Forecaster {
 
     /** Takes all surveys in, from the start. */
     public ForecastState follow(List<SurveyReadings> surveys) {
-        ForecastState state = start();
-        for (SurveyReadings survey : surveys) {
-            state = advance(state, survey);
-        }
-        return state;
+        Follower follower = new Follower(this, start());
+        surveys.forEach(follower::take);
+        return follower.state();
     }
 
     /** What is to be said as of the state's last survey. */

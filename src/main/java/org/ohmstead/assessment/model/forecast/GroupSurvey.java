@@ -1,6 +1,7 @@
 package org.ohmstead.assessment.model.forecast;
 
 import java.util.Arrays;
+import org.ohmstead.statistics.Quantiles;
 
 /** One survey of the jars, or the links, of a string taken into the filter. The group must stand at the survey's day. */
 final class GroupSurvey {
@@ -35,8 +36,9 @@ final class GroupSurvey {
         }
         takeOwnLevels();
         locate();
-        new RenewalCheck(group, parameters, years, sinceLast).apply(logs, centre);
-        locate();
+        if (new RenewalCheck(group, parameters, years, sinceLast).apply(logs, centre)) {
+            locate();
+        }
         takeCommon(instrument);
         double[] squares = new double[logs.length];
         Arrays.fill(squares, Double.NaN);
@@ -124,7 +126,7 @@ final class GroupSurvey {
             return;
         }
         double medianOfChiSquare = .4549;
-        double seenVariance = group.readingVariance * Centre.medianOf(squares) / medianOfChiSquare;
+        double seenVariance = group.readingVariance * Quantiles.median(squares) / medianOfChiSquare;
         double learned = group.readingVariance + .15 * seen / (seen + 10.0) * (seenVariance - group.readingVariance);
         double floor = square(group.constants.readingNoiseFloor());
         group.readingVariance = Math.max(floor, Math.min(learned, 9 * square(group.constants.readingNoise())));

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.ohmstead.assessment.model.JarTypeFacts;
 import org.ohmstead.assessment.model.StringPlan;
 import org.ohmstead.assessment.model.SurveyReadings;
+import org.ohmstead.statistics.Quantiles;
 
 /** A survey's readings as logarithms that rise with age; what cannot be a reading is missing. */
 final class LogReadings {
@@ -15,8 +16,11 @@ final class LogReadings {
     /** Jars: power-of-ten slips undone, corrected to 25 °C by the type's own coefficient if it has one. */
     static double[] ofJars(StringPlan plan, SurveyReadings survey) {
         double[] logs = new double[plan.positions()];
+        double middle = middleCelsius(survey);
         for (int i = 0; i < logs.length; i++) {
-            logs[i] = log(at(survey.ohmic(), i)) - Math.log(temperatureFactor(plan.jarType(), survey, i));
+            double own = at(survey.celsius(), i);
+            double factor = temperatureFactor(plan.jarType(), Double.isFinite(own) ? own : middle);
+            logs[i] = log(at(survey.ohmic(), i)) - Math.log(factor);
         }
         undoSlips(logs, 1);
         if (!survey.ohmicKind().risesWithAge()) {
@@ -25,18 +29,14 @@ final class LogReadings {
         return logs;
     }
 
-    private static double temperatureFactor(JarTypeFacts type, SurveyReadings survey, int i) {
-        double celsius = celsius(survey, i);
+    private static double temperatureFactor(JarTypeFacts type, double celsius) {
         double factor = 1 + type.ohmicPerKelvin() * (celsius - REFERENCE_CELSIUS);
         return factor > .3 && factor < 3 ? factor : 1;
     }
 
-    private static double celsius(SurveyReadings survey, int i) {
-        double own = at(survey.celsius(), i);
-        if (Double.isFinite(own)) {
-            return own;
-        }
-        double middle = Centre.medianOf(survey.celsius());
+    /** Of a jar whose temperature was not read. */
+    private static double middleCelsius(SurveyReadings survey) {
+        double middle = Quantiles.median(survey.celsius());
         return Double.isFinite(middle) ? middle : survey.ambientCelsius();
     }
 
@@ -52,12 +52,15 @@ final class LogReadings {
 
     /** Mean conductance of the straps that were read, as a resistance. */
     private static double together(double[] straps) {
-        return 1
-                / Arrays.stream(straps)
-                        .filter(r -> r > 0)
-                        .map(r -> 1 / r)
-                        .average()
-                        .orElse(Double.NaN);
+        double conductance = 0;
+        int read = 0;
+        for (double strap : straps) {
+            if (strap > 0) {
+                conductance += 1 / strap;
+                read++;
+            }
+        }
+        return read / conductance;
     }
 
     static double log(double value) {
@@ -74,7 +77,7 @@ final class LogReadings {
      * @param leastUp upward slips of fewer decades stay: a loose joint may well read ten times as much
      */
     private static void undoSlips(double[] logs, int leastUp) {
-        double middle = Centre.medianOf(logs);
+        double middle = Quantiles.median(logs);
         for (int i = 0; i < logs.length; i++) {
             double decades = (logs[i] - middle) / Math.log(10);
             long slip = Math.round(decades);
@@ -86,7 +89,7 @@ final class LogReadings {
 
     /** A whole survey in another unit: taken out against what is expected of its middle. */
     static void undoSurveySlip(double[] logs, double expected) {
-        double decades = (Centre.medianOf(logs) - expected) / Math.log(10);
+        double decades = (Quantiles.median(logs) - expected) / Math.log(10);
         long slip = Math.round(decades);
         if (slip != 0 && Math.abs(decades - slip) < CLOSE_TO_A_POWER) {
             Arrays.setAll(logs, i -> logs[i] - slip * Math.log(10));

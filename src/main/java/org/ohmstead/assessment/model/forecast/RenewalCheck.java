@@ -20,11 +20,14 @@ final class RenewalCheck {
         this.sinceLast = sinceLast;
     }
 
-    void apply(double[] logs, Centre centre) {
+    /** @return whether everything was started anew */
+    boolean apply(double[] logs, Centre centre) {
         boolean links = group.constants.startsGoing() > 0;
-        if (sinceLast > 0 && (links ? allRemade(logs) : fellTogether(centre))) {
+        boolean renewed = sinceLast > 0 && (links ? allRemade(logs) : fellTogether(centre));
+        if (renewed) {
             restartAll();
         }
+        return renewed;
     }
 
     private boolean fellTogether(Centre centre) {

@@ -11,8 +11,8 @@ final class UnitState {
     private static final double LEVEL_OF_ITS_OWN = 1;
 
     final UnitConstants constants;
-    Gaussian healthy = new Gaussian(3);
-    Gaussian going = new Gaussian(3);
+    final Gaussian healthy;
+    final Gaussian going;
     double goingWeight;
     /** When it was fitted, in years of the string. */
     double startYears;
@@ -32,7 +32,13 @@ final class UnitState {
     boolean inLastSurvey;
 
     UnitState(UnitConstants constants) {
+        this(constants, new Gaussian(3), new Gaussian(3));
+    }
+
+    private UnitState(UnitConstants constants, Gaussian healthy, Gaussian going) {
         this.constants = constants;
+        this.healthy = healthy;
+        this.going = going;
     }
 
     /** As new on that day. */
@@ -197,9 +203,7 @@ final class UnitState {
     }
 
     UnitState copy() {
-        UnitState copy = new UnitState(constants);
-        copy.healthy = healthy.copy();
-        copy.going = going.copy();
+        UnitState copy = new UnitState(constants, healthy.copy(), going.copy());
         copy.goingWeight = goingWeight;
         copy.startYears = startYears;
         copy.readings = readings;
@@ -229,9 +233,7 @@ final class UnitState {
     }
 
     static UnitState read(DoubleTape tape, UnitConstants constants) {
-        UnitState unit = new UnitState(constants);
-        unit.healthy = Gaussian.read(tape, 3);
-        unit.going = Gaussian.read(tape, 3);
+        UnitState unit = new UnitState(constants, Gaussian.read(tape, 3), Gaussian.read(tape, 3));
         unit.goingWeight = tape.take();
         unit.startYears = tape.take();
         unit.readings = (int) tape.take();

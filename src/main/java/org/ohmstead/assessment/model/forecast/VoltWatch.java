@@ -1,6 +1,7 @@
 package org.ohmstead.assessment.model.forecast;
 
 import java.util.Arrays;
+import org.ohmstead.statistics.Quantiles;
 
 /**
  * Watches each jar's volts for a shorted cell: its difference to the string's median against its own mean difference. The
@@ -45,7 +46,7 @@ final class VoltWatch {
     /** @param voltsPerCell one per jar, NaN where missing */
     void take(double[] voltsPerCell, double years, double sinceLast) {
         Arrays.fill(low, false);
-        double middle = Centre.medianOf(voltsPerCell);
+        double middle = Quantiles.median(voltsPerCell);
         if (!Double.isFinite(middle)) {
             return;
         }
@@ -106,7 +107,7 @@ final class VoltWatch {
     }
 
     private void learn(double[] ratios) {
-        double seen = Centre.medianOf(ratios) / .4549;
+        double seen = Quantiles.median(ratios) / .4549;
         if (Double.isFinite(seen) && ratios.length >= 4) {
             double learned = variance * (1 + .2 * (Math.min(seen, 9) - 1));
             variance = Math.max(FLOOR_DEVIATION * FLOOR_DEVIATION, learned);
@@ -118,9 +119,14 @@ final class VoltWatch {
     }
 
     VoltWatch copy() {
-        DoubleTape tape = new DoubleTape();
-        write(tape);
-        return read(tape, offset.length);
+        VoltWatch copy = new VoltWatch(offset.length);
+        System.arraycopy(offset, 0, copy.offset, 0, offset.length);
+        System.arraycopy(readings, 0, copy.readings, 0, readings.length);
+        System.arraycopy(shortProbability, 0, copy.shortProbability, 0, shortProbability.length);
+        System.arraycopy(suspectedSince, 0, copy.suspectedSince, 0, suspectedSince.length);
+        System.arraycopy(low, 0, copy.low, 0, low.length);
+        copy.variance = variance;
+        return copy;
     }
 
     void write(DoubleTape tape) {

@@ -95,7 +95,6 @@ class FilterPiecesTest {
         assertThat(centre.readings()).isEqualTo(4);
         assertThat(Centre.of(new double[] {Double.NaN}, new double[] {1}).readings())
                 .isZero();
-        assertThat(Centre.medianOf(new double[] {3, Double.NaN, 1})).isEqualTo(2);
     }
 
     /** A healthy unit turns at λ a year: after 3 years 1 − exp(−3 λ) is going, its rate the mean jump. */
