@@ -50,7 +50,7 @@ class RoundPlanning {
     /** @param now the duties are asked as of each site's today then */
     RoundPlan plan(Instant now, LocalDate first, LocalDate last, int visitsADay, Predicate<SiteView> which) {
         Ground ground = ground(now, which);
-        List<Stop> stops = RoundPlanner.plan(ground.windows(), first, last, visitsADay);
+        List<Stop> stops = RoundPlanner.plan(ground.windows(), first, last, visitsADay, rounds.visits(first));
         return new RoundPlan(
                 first,
                 last,

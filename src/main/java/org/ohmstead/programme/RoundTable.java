@@ -97,6 +97,19 @@ class RoundTable {
         return standing;
     }
 
+    /** How many standing rounds each area's crew has on each day from {@code first} on. */
+    Map<String, Map<LocalDate, Integer>> visits(LocalDate first) {
+        Map<String, Map<LocalDate, Integer>> visits = new HashMap<>();
+        jdbc.sql("""
+                        select a.code, r.planned_on, count(*) as visits
+                        from round r join site s on s.id = r.site_id join area a on a.id = s.area_id
+                        where r.cancelled_at is null and r.planned_on >= ? group by a.code, r.planned_on""").param(first).query(row -> {
+            visits.computeIfAbsent(row.getString("code"), area -> new HashMap<>())
+                    .put(row.getObject("planned_on", LocalDate.class), row.getInt("visits"));
+        });
+        return visits;
+    }
+
     private record Planned(long roundId, RoundTask task) {}
 
     private List<RoundView> read(String sql, Reach reach, Map<String, ?> params) {

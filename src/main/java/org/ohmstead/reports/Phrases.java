@@ -35,7 +35,7 @@ final class Phrases {
     static String asked(List<Reason> reasons) {
         return reasons.stream()
                 .filter(reason -> reason.asks() != Urgency.CLEAR)
-                .map(Reason::words)
+                .map(reason -> reason.words().replaceFirst("\\.$", ""))
                 .collect(Collectors.joining("; "));
     }
 

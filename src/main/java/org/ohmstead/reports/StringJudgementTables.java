@@ -121,7 +121,7 @@ final class StringJudgementTables {
                 "As of the last survey. A change is against the jar's own baseline and against its like in the survey"
                         + (kind.risesWithAge() ? "." : "; of conductance that of its reciprocal."),
                 List.of(
-                        Column.number("Position", 7),
+                        Column.number("Position", 9),
                         Column.words("Serial", 12),
                         Column.words("Since", 10),
                         Column.words("Read on", 10),

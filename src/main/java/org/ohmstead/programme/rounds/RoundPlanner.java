@@ -32,23 +32,36 @@ public final class RoundPlanner {
     private final int visitsPerCrewAndDay;
     private final Map<String, Map<LocalDate, Integer>> taken = new HashMap<>();
 
-    private RoundPlanner(LocalDate first, LocalDate last, int visitsPerCrewAndDay) {
+    private RoundPlanner(
+            LocalDate first, LocalDate last, int visitsPerCrewAndDay, Map<String, Map<LocalDate, Integer>> standing) {
         this.first = first;
         this.last = last;
         this.visitsPerCrewAndDay = visitsPerCrewAndDay;
+        standing.forEach((crew, days) -> taken.put(crew, new HashMap<>(days)));
     }
 
     /**
      * @param first day of the plan; what is overdue by then is done as soon as possible
      * @param last what is due later is done along with other things but causes no visit
      * @param visitsPerCrewAndDay sites that one crew can visit on one day, 1 or more
+     * @param standing how many visits each crew has on which day already
      * @return by day, then site
      */
-    public static List<Stop> plan(List<Window> windows, LocalDate first, LocalDate last, int visitsPerCrewAndDay) {
+    public static List<Stop> plan(
+            List<Window> windows,
+            LocalDate first,
+            LocalDate last,
+            int visitsPerCrewAndDay,
+            Map<String, Map<LocalDate, Integer>> standing) {
         if (visitsPerCrewAndDay < 1) {
             throw new IllegalArgumentException("A crew makes at least one visit a day, not " + visitsPerCrewAndDay);
         }
-        return new RoundPlanner(first, last, visitsPerCrewAndDay).plan(windows);
+        return new RoundPlanner(first, last, visitsPerCrewAndDay, standing).plan(windows);
+    }
+
+    /** The same for crews that have nothing to do yet. */
+    public static List<Stop> plan(List<Window> windows, LocalDate first, LocalDate last, int visitsPerCrewAndDay) {
+        return plan(windows, first, last, visitsPerCrewAndDay, Map.of());
     }
 
     private List<Stop> plan(List<Window> windows) {

@@ -114,13 +114,12 @@ final class PdfTable {
         }
         List<List<String>> titles = titles();
         for (int i = 0; i < titles.size(); i++) {
-            List<String> lines = titles.get(i);
-            float widest = (float) lines.stream()
-                    .mapToDouble(line -> bold.width(line, SIZE))
-                    .max()
-                    .orElse(0);
-            float x = section.columns().get(i).numeric() ? left[i + 1] - GAP - widest : left[i];
-            sheet.repeated(bold, SIZE, x, sheet.y() - PAD, lines);
+            float top = sheet.y() - PAD;
+            for (String line : titles.get(i)) {
+                float x = section.columns().get(i).numeric() ? right(i) - bold.width(line, SIZE) : left[i];
+                sheet.repeated(bold, SIZE, x, top, List.of(line));
+                top -= SIZE * PdfSheet.LEADING;
+            }
         }
         underline(height(titles));
     }

@@ -77,6 +77,17 @@ class RoundPlannerTest {
         assertThat(stops).extracting(Stop::on).containsExactly(day(1), day(2), day(2));
     }
 
+    @Test
+    void whatACrewHasPlannedAlreadyTakesItsPlaces() {
+        List<Window> two = List.of(window("A", "x", 0, 2), window("B", "x", 0, 2));
+        assertThat(RoundPlanner.plan(two, FIRST, LAST, 2, Map.of("crew", Map.of(day(2), 1))))
+                .extracting(Stop::on)
+                .containsExactly(day(1), day(2));
+        assertThat(RoundPlanner.plan(two, FIRST, LAST, 2, Map.of("another crew", Map.of(day(2), 1))))
+                .extracting(Stop::on)
+                .containsExactly(day(2), day(2));
+    }
+
     private static List<LocalDate> plan(Window... windows) {
         return RoundPlanner.plan(List.of(windows), FIRST, LAST, ANY).stream()
                 .map(Stop::on)
