@@ -48,10 +48,12 @@ create table jar_type_learned (
   log_limit_spread  double precision check (log_limit_spread > 0),
   tested            integer not null default 0,
   failed            integer not null default 0 check (failed between 0 and tested),
+  -- a row without values takes back what was applied before
+  taken_back        boolean not null default false,
   unique (jar_type_id, version),
   check (num_nulls(ohmic_kind, reference_ohmic, reference_low, reference_high, spread) in (0, 5)),
   check (num_nulls(log_limit, log_limit_low, log_limit_high, log_limit_spread) in (0, 4)),
-  check (reference_ohmic is not null or log_limit is not null)
+  check (taken_back = (reference_ohmic is null and log_limit is null))
 );
 create trigger jar_type_learned_append_only before update or delete or truncate on jar_type_learned
   for each statement execute function refuse_change();

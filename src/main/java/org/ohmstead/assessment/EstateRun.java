@@ -15,6 +15,7 @@ import org.springframework.stereotype.Component;
 class EstateRun {
 
     private final EstateWalk walk;
+    private final Judging judging;
     private final Instruments instruments;
     private final Runs runs;
     private final Access access;
@@ -23,12 +24,14 @@ class EstateRun {
 
     EstateRun(
             EstateWalk walk,
+            Judging judging,
             Instruments instruments,
             Runs runs,
             Access access,
             Clock clock,
             ObjectProvider<SchedulerClient> scheduler) {
         this.walk = walk;
+        this.judging = judging;
         this.instruments = instruments;
         this.runs = runs;
         this.access = access;
@@ -58,6 +61,7 @@ class EstateRun {
 
     private RunView perform(RunView run) {
         access.asSystem(Assessments.ACTOR, () -> {
+            judging.refresh();
             walk.through(run.id());
             instruments.look();
         });

@@ -30,7 +30,7 @@ final class Following {
 
     Following(StringHistory history, ForecastParameters parameters, @Nullable Followed before) {
         this.history = history;
-        this.parameters = parameters;
+        this.parameters = parameters.of(history.plan().jarType());
         this.forecaster = Forecaster.of(history, parameters);
         this.follower = new Follower(forecaster, forecaster.start());
         if (before != null && stillHolds(before)) {

@@ -16,10 +16,12 @@ import org.springframework.stereotype.Component;
 class Judging {
 
     private final ForecastStates states;
+    private final LearnedValues learned;
     private final Limits limits;
 
-    Judging(ForecastStates states, AssessmentSettings settings) {
+    Judging(ForecastStates states, LearnedValues learned, AssessmentSettings settings) {
         this.states = states;
+        this.learned = learned;
         this.limits = settings.limitsInForce();
     }
 
@@ -28,12 +30,18 @@ class Judging {
         return limits;
     }
 
+    /** Before many are looked at one by one. */
+    void refresh() {
+        learned.refresh();
+    }
+
     byte[] fingerprint(StringHistory history) {
-        return Fingerprint.of(history, limits);
+        return Fingerprint.of(learned.in(history), limits);
     }
 
     /** Arithmetic alone, on all processors; in the order given. */
     List<Judged> judge(List<StringHistory> histories) {
+        learned.refresh();
         Map<Long, Followed> before = states.of(
                 histories.stream().map(history -> history.plan().stringId()).toList());
         return histories.parallelStream()
@@ -42,10 +50,11 @@ class Judging {
     }
 
     /** @param before how far it was followed; null to start anew */
-    Judged judge(StringHistory history, @Nullable Followed before) {
+    Judged judge(StringHistory plain, @Nullable Followed before) {
+        StringHistory history = learned.in(plain);
         Following following = new Following(history, ForecastParameters.standard(), before);
         StringJudgement byRules = new Judge(limits).judge(history);
         StringJudgement judgement = new Prospects(history.plan(), limits).join(byRules, following.forecast());
-        return new Judged(judgement, fingerprint(history), following.followed());
+        return new Judged(judgement, fingerprint(plain), following.followed());
     }
 }

@@ -15,4 +15,8 @@ public record StringHistory(
         remakes = List.copyOf(remakes);
         surveys = List.copyOf(surveys);
     }
+
+    public StringHistory with(StringPlan other) {
+        return new StringHistory(other, spells, remakes, surveys);
+    }
 }

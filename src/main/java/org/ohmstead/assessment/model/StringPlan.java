@@ -22,6 +22,19 @@ public record StringPlan(
         double designMinutes,
         LocalDate inServiceOn) {
 
+    /** The same built of jars of which something else is known. */
+    public StringPlan with(JarTypeFacts known) {
+        return new StringPlan(
+                stringId,
+                known,
+                positions,
+                links,
+                floatSetpointVoltsPerCell,
+                designLoadAmps,
+                designMinutes,
+                inServiceOn);
+    }
+
     public StringPlan {
         links = List.copyOf(links);
         if (links.size() != positions + 1) {

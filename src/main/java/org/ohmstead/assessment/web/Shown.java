@@ -1,5 +1,7 @@
 package org.ohmstead.assessment.web;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -55,6 +57,16 @@ public final class Shown {
 
     public String years(double years) {
         return String.format(Locale.UK, "%.1f", years) + SPACE + "years";
+    }
+
+    /** Four significant figures. */
+    public String figures(double value) {
+        return new BigDecimal(value).round(new MathContext(4)).toPlainString();
+    }
+
+    /** A logarithmic rise as a share. */
+    public double rise(double logarithmic) {
+        return Math.expm1(logarithmic);
     }
 
     /** One decimal. */

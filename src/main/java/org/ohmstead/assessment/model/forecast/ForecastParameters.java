@@ -1,5 +1,7 @@
 package org.ohmstead.assessment.model.forecast;
 
+import org.ohmstead.assessment.model.JarTypeFacts;
+
 /**
  * Every constant of the forecast in one place. A change of any value asks for a new version: stored states and results
  * carry it, and a state of another version is rebuilt.
@@ -82,6 +84,13 @@ public record ForecastParameters(
                 .015,
                 .005,
                 1.6);
+    }
+
+    /** With the limit that is known of the jar type, if one is. */
+    public ForecastParameters of(JarTypeFacts type) {
+        return type.logLimit() > 0 && type.logLimitSpread() > 0
+                ? withJars(jars.withLimit(type.logLimit(), type.logLimitSpread()))
+                : this;
     }
 
     /** The same set with other constants for jars, such as a limit learned for their type. */

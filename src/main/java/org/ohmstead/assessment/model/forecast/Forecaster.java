@@ -25,7 +25,7 @@ public final class Forecaster {
         this.plan = plan;
         this.spells = List.copyOf(spells);
         this.work = new RecordedWork(plan, this.spells, List.copyOf(remakes));
-        this.parameters = parameters;
+        this.parameters = parameters.of(plan.jarType());
     }
 
     public static Forecaster of(StringHistory history, ForecastParameters parameters) {
