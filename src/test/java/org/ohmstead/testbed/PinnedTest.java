@@ -43,6 +43,7 @@ class PinnedTest {
 
     @Test
     void rulesAndForecastTogetherSayOfThemWhatTheySaid() throws IOException {
-        assertThat(String.join("\n", Pinned.judgements())).isEqualTo(String.join("\n", Files.readAllLines(Pinned.JUDGEMENTS)));
+        assertThat(String.join("\n", Pinned.judgements()))
+                .isEqualTo(String.join("\n", Files.readAllLines(Pinned.JUDGEMENTS)));
     }
 }
