@@ -99,17 +99,17 @@ public final class Archive {
 
     private void require(ArchiveEntry entry) throws BadArchive {
         if (entry.method() != ArchiveEntry.STORED && entry.method() != ArchiveEntry.DEFLATED) {
-            throw BadArchive.broken("\"" + entry.name() + "\" is packed in a way that is not known here");
+            throw BadArchive.broken("\"" + entry.shown() + "\" is packed in a way that is not known here");
         }
         if (entry.bytes() > limits.entryBytes()) {
             throw BadArchive.tooLarge(
-                    "\"" + entry.name() + "\" is more than " + (limits.entryBytes() >> 20) + " MB unpacked");
+                    "\"" + entry.shown() + "\" is more than " + (limits.entryBytes() >> 20) + " MB unpacked");
         }
         if (limits.isTooDense(entry.packedBytes(), entry.bytes())) {
-            throw BadArchive.tooLarge("\"" + entry.name() + "\" unfolds to more than " + limits.ratio() + " times");
+            throw BadArchive.tooLarge("\"" + entry.shown() + "\" unfolds to more than " + limits.ratio() + " times");
         }
         if (dataAt(entry) + entry.packedBytes() > contentsAt) {
-            throw BadArchive.broken("\"" + entry.name() + "\" reaches beyond the end");
+            throw BadArchive.broken("\"" + entry.shown() + "\" reaches beyond the end");
         }
     }
 
@@ -117,14 +117,14 @@ public final class Archive {
     private int dataAt(ArchiveEntry entry) throws BadArchive {
         int at = entry.at();
         if (at + LOCAL_LENGTH > contentsAt || bytes.getInt(at) != LOCAL) {
-            throw BadArchive.broken("\"" + entry.name() + "\" is not where the table says");
+            throw BadArchive.broken("\"" + entry.shown() + "\" is not where the table says");
         }
         if ((u16(at + 6) & ENCRYPTED) != 0) {
-            throw BadArchive.broken("\"" + entry.name() + "\" is encrypted, and no password is known here");
+            throw BadArchive.broken("\"" + entry.shown() + "\" is encrypted, and no password is known here");
         }
         int nameLength = u16(at + 26);
         if (!text(bytes, at + LOCAL_LENGTH, nameLength).equals(entry.name()) || u16(at + 8) != entry.method()) {
-            throw BadArchive.broken("\"" + entry.name() + "\" is called otherwise by its own header");
+            throw BadArchive.broken("\"" + entry.shown() + "\" is called otherwise by its own header");
         }
         return at + LOCAL_LENGTH + nameLength + u16(at + 28);
     }
@@ -135,7 +135,7 @@ public final class Archive {
         inPlace.sort(Comparator.comparingInt(ArchiveEntry::at));
         for (ArchiveEntry entry : inPlace) {
             if (entry.at() < reached) {
-                throw BadArchive.broken("\"" + entry.name() + "\" overlaps another entry");
+                throw BadArchive.broken("\"" + entry.shown() + "\" overlaps another entry");
             }
             reached = dataAt(entry) + entry.packedBytes();
         }

@@ -32,10 +32,10 @@ final class ArchiveContents {
         long size = wide.orNarrow(u32(24));
         long packed = wide.orNarrow(u32(20));
         long header = wide.orNarrow(u32(42));
-        if (size < 0 || packed < 0 || header < 0 || packed > bytes.limit() || header > bytes.limit()) {
-            throw BadArchive.broken("\"" + name + "\" lies beyond its end");
-        }
         ArchiveEntry entry = new ArchiveEntry(name, u16(10), u32(16), packed, size, (int) header);
+        if (size < 0 || packed < 0 || header < 0 || packed > bytes.limit() || header > bytes.limit()) {
+            throw BadArchive.broken("\"" + entry.shown() + "\" lies beyond its end");
+        }
         at += ENTRY_LENGTH + nameLength + extraLength + u16(32);
         return entry;
     }

@@ -13,7 +13,7 @@ public record ArchiveLimits(int entries, long entryBytes, long totalBytes, int r
     private static final long MEGABYTE = 1 << 20;
 
     /** A workbook: few parts, of which the worksheets are repetitive. */
-    public static final ArchiveLimits WORKBOOK = new ArchiveLimits(1_000, 128 * MEGABYTE, 256 * MEGABYTE, 200);
+    public static final ArchiveLimits WORKBOOK = new ArchiveLimits(1_000, 32 * MEGABYTE, 64 * MEGABYTE, 200);
 
     /** A history: many files, each no larger than one handed in alone. */
     public static final ArchiveLimits HISTORY = new ArchiveLimits(50_000, 32 * MEGABYTE, 4_096 * MEGABYTE, 200);

@@ -12,10 +12,11 @@ public final class Findings {
 
     private final List<Finding> listed = new ArrayList<>();
     private int unlisted;
+    private int unreadable;
     private @Nullable Finding gravest;
 
     public void add(Finding finding) {
-        if (finding.weight() == Weight.UNREADABLE || listed.size() < LISTED) {
+        if (finding.weight() == Weight.UNREADABLE ? ++unreadable <= LISTED : listed.size() < LISTED) {
             listed.add(finding);
             return;
         }
@@ -27,7 +28,7 @@ public final class Findings {
 
     /** Whether nothing so far says that the file cannot be read. */
     public boolean isReadable() {
-        return listed.stream().noneMatch(finding -> finding.weight() == Weight.UNREADABLE);
+        return unreadable == 0;
     }
 
     public List<Finding> all() {

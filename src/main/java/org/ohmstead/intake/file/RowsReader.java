@@ -20,6 +20,7 @@ final class RowsReader {
     private final Findings findings;
     private final int strapColumns;
     private final BitSet titled = new BitSet();
+    private boolean tooMany;
     private final List<ReadingRow> rows = new ArrayList<>();
 
     RowsReader(List<Column> columns, NumberText numbers, Findings findings) {
@@ -31,11 +32,12 @@ final class RowsReader {
     }
 
     void accept(Row row) {
-        if (rows.size() > MOST_ROWS) {
+        if (tooMany) {
             return;
         }
         if (rows.size() == MOST_ROWS) {
             tooMany(row);
+            return;
         }
         untitled(row);
         Cell position = row.cell(1);
@@ -110,6 +112,7 @@ final class RowsReader {
     }
 
     private void tooMany(Row row) {
+        tooMany = true;
         findings.add(Finding.unreadable(Flaw.ofLine(
                 row.line(),
                 "The sheet has more than " + MOST_ROWS + " rows of readings.",

@@ -1,16 +1,12 @@
 package org.ohmstead.intake.file;
 
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** The many ways of writing the same word: case, blanks, brackets round a unit, two code points for µ and for Ω. */
 public final class Spelling {
 
-    private static final Pattern EDGES =
-            Pattern.compile("^[\\s\\u00a0\\u2007\\u202f\\ufeff]+|[\\s\\u00a0\\u2007\\u202f]+$");
-    private static final Pattern BLANKS = Pattern.compile("[\\s\\u00a0\\u2007\\u202f]+");
-    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\\s]]");
-    private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+    private static final char UNREADABLE = '\uFFFD';
 
     private Spelling() {}
 
@@ -19,7 +15,46 @@ public final class Spelling {
         if (isTidy(text)) {
             return text;
         }
-        return EDGES.matcher(CONTROL.matcher(text).replaceAll("\uFFFD")).replaceAll("");
+        int start = 0;
+        int end = text.length();
+        while (start < end && (isBlank(text.charAt(start)) || text.charAt(start) == BYTE_ORDER_MARK)) {
+            start++;
+        }
+        while (end > start && isBlank(text.charAt(end - 1))) {
+            end--;
+        }
+        return readable(text.substring(start, end));
+    }
+
+    /** Lower case, single blanks, no brackets, "u" for micro and "ohm" for Ω: "Jar (MΩ)" becomes "jar mohm". */
+    public static String plain(String text) {
+        return isPlain(text) ? text : trimmed(respelt(text)).toLowerCase(Locale.ROOT);
+    }
+
+    private static String respelt(String text) {
+        StringBuilder plain = new StringBuilder(text.length() + 8);
+        boolean blank = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean blankToo = isBlank(c) || "()[]".indexOf(c) >= 0;
+            if (!blankToo) {
+                respell(c, plain);
+            } else if (!blank) {
+                plain.append(' ');
+            }
+            blank = blankToo;
+        }
+        return plain.toString();
+    }
+
+    private static void respell(char c, StringBuilder plain) {
+        switch (c) {
+            case '\u00b5', '\u03bc' -> plain.append('u');
+            case '\u03a9', '\u2126' -> plain.append("ohm");
+            case '\u2103' -> plain.append("°C");
+            case '\u00ba' -> plain.append('°');
+            default -> plain.append(c);
+        }
     }
 
     /** Printing ASCII that neither begins nor ends with a blank, as nearly every cell is: nothing is to be trimmed. */
@@ -34,15 +69,30 @@ public final class Spelling {
         return true;
     }
 
-    /** Lower case, single blanks, no brackets, "u" for micro and "ohm" for Ω: "Jar (MΩ)" becomes "jar mohm". */
-    public static String plain(String text) {
-        String ascii = text.replace("µ", "u")
-                .replace("μ", "u")
-                .replace("Ω", "ohm")
-                .replace("Ω", "ohm")
-                .replace("℃", "°C")
-                .replace("º", "°");
-        String open = BRACKETS.matcher(ascii).replaceAll(" ");
-        return trimmed(BLANKS.matcher(open).replaceAll(" ")).toLowerCase(Locale.ROOT);
+    /** Small letters, digits and signs without a blank, as every number is. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c > '~' || c <= ' ' || (c >= 'A' && c <= 'Z') || "()[]".indexOf(c) >= 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isBlank(char c) {
+        return c == ' ' || (c >= '\t' && c <= '\r') || c == '\u00a0' || c == '\u2007' || c == '\u202f';
+    }
+
+    private static String readable(String text) {
+        char[] shown = null;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < ' ' && !isBlank(c)) || c == 0x7F) {
+                shown = shown == null ? text.toCharArray() : shown;
+                shown[i] = UNREADABLE;
+            }
+        }
+        return shown == null ? text : new String(shown);
     }
 }

@@ -78,7 +78,7 @@ final class UnpackedEntry extends InputStream {
     }
 
     private BadArchive untrue(String what) {
-        return BadArchive.broken("\"" + entry.name() + "\" " + what);
+        return BadArchive.broken("\"" + entry.shown() + "\" " + what);
     }
 
     @Override

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.ohmstead.kernel.Flaw;
@@ -59,9 +61,11 @@ final class WorkbookRows {
         });
         Map<String, String> parts = WorkbookParts.relations(archive);
         WorkbookValues values = WorkbookValues.of(archive, from1904[0]);
+        Set<String> read = new HashSet<>();
         for (Sheet sheet : sheets) {
             Optional<ArchiveEntry> part = archive.entry(parts.getOrDefault(sheet.relation(), ""));
-            if (part.isPresent() && !worksheet(sheet.name(), part.get(), values)) {
+            // a part named again and again is read once
+            if (part.isPresent() && read.add(part.get().name()) && !worksheet(sheet.name(), part.get(), values)) {
                 return;
             }
         }

@@ -18,6 +18,8 @@ import javax.xml.stream.XMLStreamException;
 /** Turns what a cell of a workbook holds into text: shared words, numbers, dates, yes and no. */
 final class WorkbookValues {
 
+    private static final int MOST_SHARED = 500_000;
+    private static final long LONGEST_SHARED = 16 << 20;
     private static final MathContext FIFTEEN = new MathContext(15);
     private static final Pattern DIGITS = Pattern.compile("[+-]?\\d{1,20}(?:\\.\\d{0,25})?(?:[eE][+-]?\\d{1,2})?");
     private static final Pattern NOT_CODE = Pattern.compile("\"[^\"]*\"|\\\\.|\\[[^\\]]*\\]|_.|\\*.");
@@ -28,6 +30,7 @@ final class WorkbookValues {
     private static final BigDecimal LAST_DAY = BigDecimal.valueOf(2_958_466);
 
     private final List<String> shared = new ArrayList<>();
+    private long sharedLength;
     private final BitSet dateStyles = new BitSet();
     private final int dayShift;
 
@@ -41,7 +44,7 @@ final class WorkbookValues {
         if (words.isPresent()) {
             SafeXml.elements(archive.open(words.get()), element -> {
                 if (element.getLocalName().equals("si")) {
-                    values.shared.add(SafeXml.text(element));
+                    values.share(SafeXml.text(element));
                 }
             });
         }
@@ -50,6 +53,15 @@ final class WorkbookValues {
             values.readStyles(archive, styles.get());
         }
         return values;
+    }
+
+    private void share(String words) throws XMLStreamException {
+        sharedLength += words.length();
+        if (shared.size() >= MOST_SHARED || sharedLength > LONGEST_SHARED) {
+            BadArchive tooLarge = BadArchive.tooLarge("more than " + MOST_SHARED + " words, or words too long");
+            throw new XMLStreamException(tooLarge.getMessage(), tooLarge);
+        }
+        shared.add(words);
     }
 
     private void readStyles(Archive archive, ArchiveEntry styles) throws IOException, XMLStreamException {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.ohmstead.intake.file.Cell;
 import org.ohmstead.intake.file.Fact;
 import org.ohmstead.intake.file.Finding;
@@ -23,9 +24,12 @@ final class FactsFound {
     private final ColumnMap map;
     private final MapNumbers numbers;
     private final Findings findings;
+    private final List<String> labels;
+    private @Nullable DateTimeFormatter pattern;
 
     FactsFound(ColumnMap map, MapNumbers numbers, Findings findings) {
         this.map = map;
+        this.labels = map.facts().stream().map(rule -> bare(rule.label())).toList();
         this.numbers = numbers;
         this.findings = findings;
     }
@@ -48,10 +52,14 @@ final class FactsFound {
     List<Found> in(Row row) {
         List<Found> all = new ArrayList<>();
         for (int number = 1; number <= row.cells().size(); number++) {
-            Cell cell = row.cell(number);
-            for (FactRule rule : map.facts()) {
-                if (!rule.label().isEmpty() && !cell.isEmpty()) {
-                    value(row, number, rule.label())
+            String text = row.cell(number).text();
+            int colon = text.indexOf(':');
+            String whole = bare(text);
+            String before = colon > 0 ? bare(text.substring(0, colon)) : whole;
+            for (int i = 0; i < labels.size() && !whole.isEmpty(); i++) {
+                FactRule rule = map.facts().get(i);
+                if (!rule.label().isEmpty() && (whole.equals(labels.get(i)) || before.equals(labels.get(i)))) {
+                    value(row, number, whole.equals(labels.get(i)))
                             .flatMap(value -> found(rule.fact(), rule.unit(), value))
                             .ifPresent(all::add);
                 }
@@ -60,21 +68,21 @@ final class FactsFound {
         return all;
     }
 
-    private static Optional<Cell> value(Row row, int number, String label) {
+    private static Optional<Cell> value(Row row, int number, boolean inNextCell) {
         Cell cell = row.cell(number);
-        if (bare(cell.text()).equals(bare(label))) {
-            return Optional.ofNullable(row.firstFilledAfter(number));
-        }
-        int colon = cell.text().indexOf(':');
-        boolean same = colon > 0 && bare(cell.text().substring(0, colon)).equals(bare(label));
-        return same
-                ? Optional.of(cell.saying(Spelling.trimmed(cell.text().substring(colon + 1))))
-                        .filter(value -> !value.isEmpty())
-                : Optional.empty();
+        return inNextCell
+                ? Optional.ofNullable(row.firstFilledAfter(number))
+                : Optional.of(cell.saying(Spelling.trimmed(cell.text().substring(cell.text().indexOf(':') + 1))))
+                        .filter(value -> !value.isEmpty());
     }
 
     static String bare(String label) {
-        return Spelling.plain(label).replaceFirst("[ :=]+$", "");
+        String plain = Spelling.plain(label);
+        int end = plain.length();
+        while (end > 0 && " :=".indexOf(plain.charAt(end - 1)) >= 0) {
+            end--;
+        }
+        return plain.substring(0, end);
     }
 
     Optional<Found> found(String key, String unit, Cell value) {
@@ -101,8 +109,12 @@ final class FactsFound {
             return value;
         }
         try {
-            DateTimeFormatter pattern = DateTimeFormatter.ofPattern(map.timePattern(), Locale.ROOT);
-            TemporalAccessor read = pattern.parseBest(value.text(), LocalDateTime::from, LocalDate::from);
+            DateTimeFormatter known = pattern;
+            if (known == null) {
+                known = DateTimeFormatter.ofPattern(map.timePattern(), Locale.ROOT);
+                pattern = known;
+            }
+            TemporalAccessor read = known.parseBest(value.text(), LocalDateTime::from, LocalDate::from);
             return value.saying(read.toString());
         } catch (DateTimeException | IllegalArgumentException notSo) {
             findings.add(Finding.noted(

@@ -15,6 +15,9 @@ import org.ohmstead.intake.file.SurveySheet;
 /** One survey as it is put together from a table; at its end it is read like any survey sheet. */
 final class Gathered {
 
+    /** How often one place may be told of; the first one counts, and after so many nobody needs to hear of more. */
+    private static final int MOST_TOLD = 20;
+
     private static final String REMEDY = "Let the column map say where it stands, or give it in the map.";
 
     private final Map<String, Row> facts = new LinkedHashMap<>();
@@ -44,14 +47,16 @@ final class Gathered {
     void reading(int ordinal, String title, Cell cell) {
         titles.add(title);
         List<Map<String, Cell>> places = rows.computeIfAbsent(ordinal, fresh -> new ArrayList<>());
-        Map<String, Cell> free = places.stream()
-                .filter(place -> !place.containsKey(title))
-                .findFirst()
-                .orElseGet(() -> {
-                    places.add(new LinkedHashMap<>());
-                    return places.get(places.size() - 1);
-                });
-        free.put(title, cell);
+        for (Map<String, Cell> place : places) {
+            if (place.putIfAbsent(title, cell) == null) {
+                return;
+            }
+        }
+        if (places.size() < MOST_TOLD) {
+            Map<String, Cell> another = new LinkedHashMap<>();
+            another.put(title, cell);
+            places.add(another);
+        }
     }
 
     /** What words of this survey also hold for the next one of the same file; measured facts don't. */

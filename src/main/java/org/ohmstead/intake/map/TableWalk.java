@@ -9,21 +9,27 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.intake.file.Cell;
+import org.ohmstead.intake.file.Finding;
 import org.ohmstead.intake.file.Findings;
 import org.ohmstead.intake.file.Row;
 import org.ohmstead.intake.file.SurveySheet;
+import org.ohmstead.kernel.Flaw;
 
 /** Walks through the rows of a file: facts, titles, readings, blocks; each survey is gathered as it goes. */
 final class TableWalk {
 
     private static final int MOST_SURVEYS = 5_000;
+    private static final Set<String> TELLING = Set.of("site", "string", "taken at");
 
     private final ColumnMap map;
     private final Findings findings;
     private final FactsFound facts;
     private final RowReading readings;
     private final List<Gathered> surveys = new ArrayList<>();
+    private final Map<String, Gathered> byOwnWords = new HashMap<>();
     private final Set<String> titlesSeen = new HashSet<>();
+    private final List<String> passedOver;
+    private final List<String> titles;
     private Gathered current;
     private Map<Integer, ColumnRule> columns = Map.of();
     private @Nullable BlockReading block;
@@ -35,6 +41,13 @@ final class TableWalk {
         this.facts = new FactsFound(map, numbers, findings);
         this.readings = new RowReading(map, numbers, findings);
         this.current = begin(1);
+        this.passedOver = map.passOver().stream()
+                .map(FactsFound::bare)
+                .filter(word -> !word.isEmpty())
+                .toList();
+        this.titles = map.columns().stream()
+                .map(rule -> FactsFound.bare(rule.title()))
+                .toList();
     }
 
     Set<String> titlesSeen() {
@@ -45,7 +58,11 @@ final class TableWalk {
         if (!row.isBlank() && !isPassedOver(row) && !isTitles(row) && !hasFacts(row) && !isBlockTitle(row)) {
             read(row);
         }
-        return surveys.size() <= MOST_SURVEYS;
+        if (surveys.size() > MOST_SURVEYS) {
+            tooMany(row);
+            return false;
+        }
+        return true;
     }
 
     List<SurveySheet> finish() {
@@ -60,7 +77,7 @@ final class TableWalk {
     private boolean isPassedOver(Row row) {
         Cell first = row.firstFilledAfter(0);
         String text = first == null ? "" : FactsFound.bare(first.text());
-        return map.passOver().stream().map(FactsFound::bare).anyMatch(word -> !word.isEmpty() && text.startsWith(word));
+        return passedOver.stream().anyMatch(text::startsWith);
     }
 
     /** A row with at least two of the map's titles, or with the only one there is. */
@@ -68,11 +85,12 @@ final class TableWalk {
         Map<Integer, ColumnRule> found = new HashMap<>();
         for (int number = 1; number <= row.cells().size(); number++) {
             String text = FactsFound.bare(row.cell(number).text());
-            int place = number;
-            map.columns().stream()
-                    .filter(rule -> FactsFound.bare(rule.title()).equals(text) && !found.containsValue(rule))
-                    .findFirst()
-                    .ifPresent(rule -> found.put(place, rule));
+            for (int i = 0; i < titles.size() && !found.containsKey(number); i++) {
+                ColumnRule rule = map.columns().get(i);
+                if (titles.get(i).equals(text) && !found.containsValue(rule)) {
+                    found.put(number, rule);
+                }
+            }
         }
         if (found.size() < Math.min(2, Math.max(1, map.columns().size()))) {
             return false;
@@ -89,7 +107,7 @@ final class TableWalk {
         }
         List<FactsFound.Found> found = facts.in(row);
         for (FactsFound.Found fact : found) {
-            boolean another = Set.of("site", "string", "taken at").contains(fact.fact())
+            boolean another = TELLING.contains(fact.fact())
                     && !current.text(fact.fact()).equals(fact.line().cell(2).text());
             if (another && current.hasReadings()) {
                 Gathered before = current;
@@ -135,16 +153,33 @@ final class TableWalk {
                 facts.found(rule.holds(), rule.unit(), row.cell(number)).ifPresent(own::add);
             }
         });
-        Gathered survey = surveys.stream()
-                .filter(known -> own.stream().allMatch(fact -> agrees(known, fact)))
-                .filter(known -> known == current || !own.isEmpty())
-                .findFirst()
-                .orElseGet(() -> begin(row.line()));
+        Gathered survey = own.isEmpty() ? current : byOwnWords.computeIfAbsent(words(own), words -> known(own, row));
         if (survey != current && !survey.hasReadings()) {
             current.handOn(survey);
         }
         own.forEach(fact -> survey.fact(fact.fact(), fact.line()));
         return survey;
+    }
+
+    /** Its words only ever fill up, so that the first survey they agree with stays the first one. */
+    private Gathered known(List<FactsFound.Found> own, Row row) {
+        return surveys.stream()
+                .filter(known -> own.stream().allMatch(fact -> agrees(known, fact)))
+                .findFirst()
+                .orElseGet(() -> begin(row.line()));
+    }
+
+    /** What tells one survey from another: site, string and day. */
+    private static String words(List<FactsFound.Found> own) {
+        StringBuilder words = new StringBuilder();
+        for (FactsFound.Found fact : own) {
+            if (TELLING.contains(fact.fact())) {
+                String said = fact.line().cell(2).text();
+                boolean dated = fact.fact().equals("taken at") && said.length() >= 10;
+                words.append(fact.fact()).append('=').append(dated ? said.substring(0, 10) : said).append('\n');
+            }
+        }
+        return words.toString();
     }
 
     private static boolean agrees(Gathered survey, FactsFound.Found fact) {
@@ -154,8 +189,15 @@ final class TableWalk {
                 && known.length() >= 10
                 && said.length() >= 10
                 && known.substring(0, 10).equals(said.substring(0, 10));
-        boolean telling = Set.of("site", "string", "taken at").contains(fact.fact());
+        boolean telling = TELLING.contains(fact.fact());
         return !telling || known.isEmpty() || known.equals(said) || sameDay;
+    }
+
+    private void tooMany(Row row) {
+        findings.add(Finding.unreadable(Flaw.ofLine(
+                row.line(),
+                "The file tells of more than " + MOST_SURVEYS + " surveys; from here on nothing is read.",
+                "Cut the file into smaller ones.")));
     }
 
     private Gathered begin(int line) {
