@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 final class ColumnsReader {
 
     static final String FIRST_TITLE = "position";
-    private static final Pattern TITLE = Pattern.compile("(jar|link)(?: (\\d))? (\\S+)");
+    private static final Pattern TITLE = Pattern.compile("(jar|link)(?: ([1-9]))? (\\S+)");
     private static final String CHOICES =
             "jar mΩ (or jar S for conductance), jar V, jar °C, jar SG, link µΩ, link 2 µΩ and so on";
 

@@ -25,6 +25,9 @@ public enum Fact {
     ON_FLOAT("on float"),
     NOTE("note");
 
+    private static final String CHOICES =
+            Arrays.stream(values()).map(Fact::shown).collect(Collectors.joining(", "));
+
     private final String key;
     private final @Nullable Unit kept;
 
@@ -54,7 +57,7 @@ public enum Fact {
     }
 
     public static String choices() {
-        return Arrays.stream(values()).map(Fact::shown).collect(Collectors.joining(", "));
+        return CHOICES;
     }
 
     private String shown() {

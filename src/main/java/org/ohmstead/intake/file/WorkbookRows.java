@@ -3,8 +3,8 @@ package org.ohmstead.intake.file;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +20,7 @@ final class WorkbookRows {
 
     private static final String WORKBOOK = "xl/workbook.xml";
     private static final int MOST_SHEETS = 200;
+    private static final int LONGEST_NAME = 80;
 
     private final Archive archive;
     private final RowSink sink;
@@ -54,7 +55,7 @@ final class WorkbookRows {
         boolean[] from1904 = new boolean[1];
         SafeXml.elements(archive.open(book), element -> {
             if (element.getLocalName().equals("sheet") && sheets.size() < MOST_SHEETS) {
-                sheets.add(new Sheet(SafeXml.attribute(element, "name"), SafeXml.attribute(element, "id")));
+                sheets.add(new Sheet(shown(SafeXml.attribute(element, "name")), SafeXml.attribute(element, "id")));
             } else if (element.getLocalName().equals("workbookPr")) {
                 from1904[0] = WorkbookValues.isTrue(SafeXml.attribute(element, "date1904"));
             }
@@ -75,7 +76,7 @@ final class WorkbookRows {
             throws IOException, XMLStreamException {
         try (InputStream bytes = archive.open(part)) {
             XMLStreamReader xml = SafeXml.reader(bytes);
-            WorksheetRows rows = new WorksheetRows(Spelling.trimmed(name), xml, values, sink);
+            WorksheetRows rows = new WorksheetRows(name, xml, values, sink);
             boolean more = rows.read();
             if (rows.isTooWide()) {
                 findings.add(Finding.unreadable(Flaw.ofLine(
@@ -85,6 +86,11 @@ final class WorkbookRows {
             }
             return more;
         }
+    }
+
+    private static String shown(String name) {
+        String trimmed = Spelling.trimmed(name);
+        return trimmed.length() <= LONGEST_NAME ? trimmed : trimmed.substring(0, LONGEST_NAME) + "…";
     }
 
     private void unreadable(String message) {

@@ -72,7 +72,8 @@ final class FactsFound {
         Cell cell = row.cell(number);
         return inNextCell
                 ? Optional.ofNullable(row.firstFilledAfter(number))
-                : Optional.of(cell.saying(Spelling.trimmed(cell.text().substring(cell.text().indexOf(':') + 1))))
+                : Optional.of(cell.saying(Spelling.trimmed(
+                                cell.text().substring(cell.text().indexOf(':') + 1))))
                         .filter(value -> !value.isEmpty());
     }
 

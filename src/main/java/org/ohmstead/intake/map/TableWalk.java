@@ -176,7 +176,10 @@ final class TableWalk {
             if (TELLING.contains(fact.fact())) {
                 String said = fact.line().cell(2).text();
                 boolean dated = fact.fact().equals("taken at") && said.length() >= 10;
-                words.append(fact.fact()).append('=').append(dated ? said.substring(0, 10) : said).append('\n');
+                words.append(fact.fact())
+                        .append('=')
+                        .append(dated ? said.substring(0, 10) : said)
+                        .append('\n');
             }
         }
         return words.toString();

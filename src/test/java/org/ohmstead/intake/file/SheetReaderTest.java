@@ -93,6 +93,19 @@ class SheetReaderTest {
     }
 
     @Test
+    void strapsCountFromOne() throws IOException {
+        String sheet =
+                "ohmstead survey sheet,1\ntaken at,2026-11-18\nohmic kind,impedance\nposition,jar mΩ,link 0 µΩ\n1,0.4,24\n";
+        List<SurveySheet> sheets = new ArrayList<>();
+
+        SheetReader.read(ByteSource.of(sheet.getBytes(StandardCharsets.UTF_8)), sheets::add);
+
+        assertThat(sheets.get(0).findings())
+                .extracting(finding -> finding.flaw().message())
+                .contains("A survey sheet has no such column.");
+    }
+
+    @Test
     void aSourceThatFailsIsNotMistakenForABadFile() {
         InputStream broken = new InputStream() {
             @Override

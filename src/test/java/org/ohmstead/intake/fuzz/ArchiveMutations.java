@@ -12,14 +12,43 @@ import java.util.regex.Pattern;
 final class ArchiveMutations {
 
     private static final String[] NAMES = {
-        "../../outside.csv", "/etc/hosts", "C:\\walk.csv", "a/../b.csv", "", "x".repeat(300), "xl/workbook.xml",
-        "xl/sharedStrings.xml", "xl/worksheets/sheet1.xml", "folder/", "\u0000", "walk.zip", "__MACOSX/._walk.csv"
+        "../../outside.csv",
+        "/etc/hosts",
+        "C:\\walk.csv",
+        "a/../b.csv",
+        "",
+        "x".repeat(300),
+        "xl/workbook.xml",
+        "xl/sharedStrings.xml",
+        "xl/worksheets/sheet1.xml",
+        "folder/",
+        "\u0000",
+        "walk.zip",
+        "__MACOSX/._walk.csv"
     };
     private static final String[] XML = {
-        "<!DOCTYPE a [<!ENTITY b \"c\">]>", "&b;", "&#0;", "&#xD800;", "<a>", "</a>", "<!--", "<![CDATA[", "]]>", "<?x?>",
-        "xmlns:p=\"q\" ", "<c r=\"ZZZ99\"><v>1</v></c>", "<c t=\"s\"><v>99999999</v></c>", "<c t=\"s\"><v>-1</v></c>",
-        "<row r=\"9999999\">", "<c r=\"1\" s=\"99999999\"><v>1e308</v></c>", "<c t=\"b\"><v>2</v></c>", "<v/>",
-        "<c t=\"d\"><v>2026-11-18</v></c>", "<is><t>x</t></is>", "<si/>", "<xf numFmtId=\"14\"/>",
+        "<!DOCTYPE a [<!ENTITY b \"c\">]>",
+        "&b;",
+        "&#0;",
+        "&#xD800;",
+        "<a>",
+        "</a>",
+        "<!--",
+        "<![CDATA[",
+        "]]>",
+        "<?x?>",
+        "xmlns:p=\"q\" ",
+        "<c r=\"ZZZ99\"><v>1</v></c>",
+        "<c t=\"s\"><v>99999999</v></c>",
+        "<c t=\"s\"><v>-1</v></c>",
+        "<row r=\"9999999\">",
+        "<c r=\"1\" s=\"99999999\"><v>1e308</v></c>",
+        "<c t=\"b\"><v>2</v></c>",
+        "<v/>",
+        "<c t=\"d\"><v>2026-11-18</v></c>",
+        "<is><t>x</t></is>",
+        "<si/>",
+        "<xf numFmtId=\"14\"/>",
         "<sheet name=\"a\" r:id=\"rId1\"/>"
     };
 

@@ -28,8 +28,9 @@ public final class Fuzz {
         List<String> chosen = Arrays.asList(args).subList(Math.min(1, args.length), args.length);
         long failures = 0;
         Files.createDirectories(FAILURES);
-        System.out.println("| reader | runs | read | with doubts | refused | fits no map | failures | slowest | most allocated"
-                + " | bred from | runs a second |");
+        System.out.println(
+                "| reader | runs | read | with doubts | refused | fits no map | failures | slowest | most allocated"
+                        + " | bred from | runs a second |");
         System.out.println("|---|---|---|---|---|---|---|---|---|---|---|");
         for (Reader reader : Reader.all()) {
             if (chosen.isEmpty() || chosen.contains(reader.name())) {
@@ -40,8 +41,9 @@ public final class Fuzz {
                 failures += result.failures();
             }
         }
-        System.out.println("\nSeed " + SEED + ", heap at most "
-                + (Runtime.getRuntime().maxMemory() >> 20) + " MB; failures and the slowest mutants are in " + FAILURES + ".");
+        System.out.println(
+                "\nSeed " + SEED + ", heap at most " + (Runtime.getRuntime().maxMemory() >> 20)
+                        + " MB; failures and the slowest mutants are in " + FAILURES + ".");
         System.exit(failures == 0 ? 0 : 1);
     }
 

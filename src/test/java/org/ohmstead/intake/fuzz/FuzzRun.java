@@ -91,7 +91,8 @@ final class FuzzRun {
 
     private byte[] changed(byte[] bytes, int chosen, byte[] other) {
         if (reader.archive()) {
-            boolean sound = chosen >= 0 && chosen < parts.size() && !parts.get(chosen).isEmpty();
+            boolean sound =
+                    chosen >= 0 && chosen < parts.size() && !parts.get(chosen).isEmpty();
             return sound
                     ? ArchiveMutations.mutate(bytes, parts.get(chosen), parts.get(0), random)
                     : ByteMutations.mutate(bytes, other, random.split());
@@ -111,7 +112,8 @@ final class FuzzRun {
             Outcome outcome = timed(mutant);
             mostAllocated = Math.max(mostAllocated, THREADS.getCurrentThreadAllocatedBytes() - allocatedBefore);
             counts.merge(outcome.kind(), 1L, Long::sum);
-            boolean room = mutant.length < LARGEST_BRED_FROM && corpus.size() < MOST_BRED_FROM + reader.seeds().size();
+            boolean room = mutant.length < LARGEST_BRED_FROM
+                    && corpus.size() < MOST_BRED_FROM + reader.seeds().size();
             if (answers.size() < MOST_ANSWERS && answers.add(outcome.sentences()) && room) {
                 breedFrom(mutant);
             }
@@ -120,15 +122,15 @@ final class FuzzRun {
         }
     }
 
-    /** A machine at work on something else is no fault of the reader: what was slow is read once more. */
+    /** By the processor's time of this thread: a machine at work on something else is no fault of the reader. */
     private Outcome timed(byte[] mutant) throws IOException {
-        long start = System.nanoTime();
+        long start = THREADS.getCurrentThreadCpuTime();
         Outcome outcome = reader.reading().of(mutant);
-        double seconds = (System.nanoTime() - start) / 1e9;
+        double seconds = (THREADS.getCurrentThreadCpuTime() - start) / 1e9;
         if (seconds > LONGEST_SECONDS) {
-            start = System.nanoTime();
+            start = THREADS.getCurrentThreadCpuTime();
             reader.reading().of(mutant);
-            seconds = (System.nanoTime() - start) / 1e9;
+            seconds = (THREADS.getCurrentThreadCpuTime() - start) / 1e9;
         }
         if (seconds > slowest) {
             slowest = seconds;

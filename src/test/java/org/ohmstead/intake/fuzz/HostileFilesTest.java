@@ -63,11 +63,15 @@ class HostileFilesTest {
         Path secret = Files.createTempFile("outside", ".txt");
         Files.writeString(secret, "2.345");
         String xml = "<!DOCTYPE worksheet [<!ENTITY outside SYSTEM \"" + secret.toUri() + "\">]>"
-                + new String(sheet("<row r=\"1\"><c t=\"inlineStr\"><is><t>&outside;</t></is></c></row>"), StandardCharsets.UTF_8);
+                + new String(
+                        sheet("<row r=\"1\"><c t=\"inlineStr\"><is><t>&outside;</t></is></c></row>"),
+                        StandardCharsets.UTF_8);
 
         String answer = workbookWith(SHEET, xml.getBytes(StandardCharsets.UTF_8));
 
-        assertThat(answer).contains("not well-formed, or that points outside of it").doesNotContain("2.345");
+        assertThat(answer)
+                .contains("not well-formed, or that points outside of it")
+                .doesNotContain("2.345");
         Files.delete(secret);
     }
 
@@ -83,11 +87,17 @@ class HostileFilesTest {
     void entitiesThatUnfoldEachOtherAreNotUnfolded() throws IOException {
         StringBuilder xml = new StringBuilder("<!DOCTYPE w [<!ENTITY e0 \"ha\">");
         for (int i = 1; i <= 10; i++) {
-            xml.append("<!ENTITY e").append(i).append(" \"").append(("&e" + (i - 1) + ";").repeat(10)).append("\">");
+            xml.append("<!ENTITY e")
+                    .append(i)
+                    .append(" \"")
+                    .append(("&e" + (i - 1) + ";").repeat(10))
+                    .append("\">");
         }
-        xml.append("]><worksheet><sheetData><row r=\"1\"><c t=\"inlineStr\"><is><t>&e10;</t></is></c></row></sheetData></worksheet>");
+        xml.append(
+                "]><worksheet><sheetData><row r=\"1\"><c t=\"inlineStr\"><is><t>&e10;</t></is></c></row></sheetData></worksheet>");
 
-        assertThat(workbookWith(SHEET, xml.toString().getBytes(StandardCharsets.UTF_8))).contains("not well-formed");
+        assertThat(workbookWith(SHEET, xml.toString().getBytes(StandardCharsets.UTF_8)))
+                .contains("not well-formed");
     }
 
     @Test
@@ -118,7 +128,9 @@ class HostileFilesTest {
 
         FileReading reading = SheetReader.read(ByteSource.of(zip.bytes()), sheet -> {});
 
-        reading.findings().stream().filter(finding -> finding.weight() == Weight.NOTED).forEach(passedOver::add);
+        reading.findings().stream()
+                .filter(finding -> finding.weight() == Weight.NOTED)
+                .forEach(passedOver::add);
         assertThat(passedOver).hasSize(1);
     }
 
@@ -138,7 +150,9 @@ class HostileFilesTest {
 
     @Test
     void aFileOfAnArchiveThatIsTooLargeIsRefusedByItsTable() {
-        byte[] lying = new Zip().with("walk.csv", CSV, true, told -> told.size = 33L << 20).bytes();
+        byte[] lying = new Zip()
+                .with("walk.csv", CSV, true, told -> told.size = 33L << 20)
+                .bytes();
 
         assertThatThrownBy(() -> open(lying)).hasMessageContaining("\"walk.csv\" is more than 32 MB unpacked");
     }
@@ -152,7 +166,9 @@ class HostileFilesTest {
     @Test
     void aFileThatIsNotAsLongAsToldIsRefusedWhileItIsUnpacked() throws IOException {
         for (int told : new int[] {1, CSV.length - 1, CSV.length + 1}) {
-            byte[] lying = new Zip().with("walk.csv", CSV, true, entry -> entry.size = told).bytes();
+            byte[] lying = new Zip()
+                    .with("walk.csv", CSV, true, entry -> entry.size = told)
+                    .bytes();
 
             assertThatThrownBy(() -> unpackAll(lying)).isInstanceOf(BadArchive.class);
         }
@@ -187,7 +203,8 @@ class HostileFilesTest {
 
     @Test
     void anEncryptedFileIsRefused() {
-        byte[] locked = new Zip().with("walk.csv", CSV, true, told -> told.flags = 1).bytes();
+        byte[] locked =
+                new Zip().with("walk.csv", CSV, true, told -> told.flags = 1).bytes();
 
         assertThatThrownBy(() -> open(locked)).hasMessageContaining("is encrypted");
     }
@@ -236,7 +253,11 @@ class HostileFilesTest {
     private static String answer(byte[] bytes) throws IOException {
         StringBuilder answer = new StringBuilder();
         FileReading reading = SheetReader.read(ByteSource.of(bytes), sheet -> {});
-        reading.findings().forEach(finding -> answer.append(finding.weight()).append(' ').append(finding.flaw()).append('\n'));
+        reading.findings()
+                .forEach(finding -> answer.append(finding.weight())
+                        .append(' ')
+                        .append(finding.flaw())
+                        .append('\n'));
         assertThat(answer.toString()).contains("UNREADABLE");
         return answer.toString();
     }

@@ -14,8 +14,8 @@ import org.ohmstead.intake.file.ArchiveEntry;
 import org.ohmstead.intake.file.ArchiveLimits;
 import org.ohmstead.intake.file.BadArchive;
 import org.ohmstead.intake.file.ByteSource;
-import org.ohmstead.intake.file.Finding;
 import org.ohmstead.intake.file.FileReading;
+import org.ohmstead.intake.file.Finding;
 import org.ohmstead.intake.file.SheetReader;
 import org.ohmstead.intake.map.ColumnMap;
 import org.ohmstead.intake.map.MapGuess;
@@ -125,7 +125,8 @@ record Reader(String name, List<byte[]> seeds, boolean archive, Reading reading)
 
     private static List<Path> list(Path folder, String ending) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> Files.isRegularFile(file) && file.toString().endsWith(ending))
+            return files.filter(
+                            file -> Files.isRegularFile(file) && file.toString().endsWith(ending))
                     .sorted()
                     .toList();
         } catch (IOException e) {

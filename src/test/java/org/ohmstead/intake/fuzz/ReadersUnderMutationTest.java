@@ -28,7 +28,8 @@ class ReadersUnderMutationTest {
 
         assertThat(failures).isEmptyDirectory();
         assertThat(result.failures()).isZero();
-        assertThat(result.counts().values().stream().mapToLong(Long::longValue).sum()).isEqualTo(RUNS);
+        assertThat(result.counts().values().stream().mapToLong(Long::longValue).sum())
+                .isEqualTo(RUNS);
     }
 
     @ParameterizedTest

@@ -13,14 +13,75 @@ final class TextMutations {
     private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(?:[.,]\\d+)?");
     private static final Pattern WORD = Pattern.compile("[A-Za-zµΩ°]{2,}");
     private static final String[] NUMBERS = {
-        "0", "-0", "-1", "1e9", "1e-400", "1e400", "99999999999999999999", "2147483648", "0x10", "1.", ".5", "1,5", "1.000,5",
-        "1'000", "NaN", "Infinity", "∞", "OL", "n/a", "-", "#DIV/0!", "=1+1", "1e", "٣", "½", "0.4.1", "9999", "10000"
+        "0",
+        "-0",
+        "-1",
+        "1e9",
+        "1e-400",
+        "1e400",
+        "99999999999999999999",
+        "2147483648",
+        "0x10",
+        "1.",
+        ".5",
+        "1,5",
+        "1.000,5",
+        "1'000",
+        "NaN",
+        "Infinity",
+        "∞",
+        "OL",
+        "n/a",
+        "-",
+        "#DIV/0!",
+        "=1+1",
+        "1e",
+        "٣",
+        "½",
+        "0.4.1",
+        "9999",
+        "10000"
     };
     private static final String[] WORDS = {
-        "ohmstead survey sheet", "position", "site", "string", "taken at", "ohmic kind", "impedance", "conductance",
-        "jar mΩ", "jar S", "jar V", "jar °C", "jar SG", "link µΩ", "link 9 µΩ", "link 0 µΩ", "note", "on float", "yes",
-        "2026-02-30T25:61", "2026-11-18", "+999999999-12-31T23:59", "-0001-01-01T00:00Z", "0000-00-00", "\uFEFF", "#",
-        "\"", "\"\"", "\u0000", "\u202E", "\uD800", "İ", "Jar 7-8", "+", "7-8", "", "&lt;", "null", "true"
+        "ohmstead survey sheet",
+        "position",
+        "site",
+        "string",
+        "taken at",
+        "ohmic kind",
+        "impedance",
+        "conductance",
+        "jar mΩ",
+        "jar S",
+        "jar V",
+        "jar °C",
+        "jar SG",
+        "link µΩ",
+        "link 9 µΩ",
+        "link 0 µΩ",
+        "note",
+        "on float",
+        "yes",
+        "2026-02-30T25:61",
+        "2026-11-18",
+        "+999999999-12-31T23:59",
+        "-0001-01-01T00:00Z",
+        "0000-00-00",
+        "\uFEFF",
+        "#",
+        "\"",
+        "\"\"",
+        "\u0000",
+        "\u202E",
+        "\uD800",
+        "İ",
+        "Jar 7-8",
+        "+",
+        "7-8",
+        "",
+        "&lt;",
+        "null",
+        "true"
     };
     private static final String[] DELIMITERS = {",", ";", "\t", "|", " ", "\n", "\r", "\""};
     private static final String[] NESTING = {"[", "{\"a\":", "<a>", "(", "\"", "[[{\"b\":["};
@@ -80,7 +141,9 @@ final class TextMutations {
     private static String delimiters(String text, SplittableRandom random) {
         String from = DELIMITERS[random.nextInt(DELIMITERS.length)];
         String to = DELIMITERS[random.nextInt(DELIMITERS.length)];
-        return random.nextBoolean() ? text.replace(from, to) : replaceOne(Pattern.compile(Pattern.quote(from)), text, to, random);
+        return random.nextBoolean()
+                ? text.replace(from, to)
+                : replaceOne(Pattern.compile(Pattern.quote(from)), text, to, random);
     }
 
     private static String insert(String text, String words, SplittableRandom random) {
