@@ -5,7 +5,11 @@ import org.ohmstead.kernel.Refused;
 /** The reports there are, and what each answers. */
 public enum ReportKind {
     ESTATE("estate-status", "Estate status", Scope.AREA, "How does every string stand, and when is it due next?"),
-    WORK("work-list", "Work list", Scope.AREA, "What is to be done, by when, and what has been proven?"),
+    WORK(
+            "work-list",
+            "Work list",
+            Scope.AREA,
+            "What do judgements and rules ask of people now, by when, and does a round go there?"),
     COMPLIANCE(
             "compliance", "Compliance summary", Scope.QUARTER, "What was done on time in a quarter, and what was not?"),
     WARRANTY(

@@ -19,6 +19,8 @@ import org.ohmstead.access.Person;
 import org.ohmstead.access.Reach;
 import org.ohmstead.access.Role;
 import org.ohmstead.kernel.NotFound;
+import org.ohmstead.programme.Programme;
+import org.ohmstead.programme.rules.DutyState;
 import org.ohmstead.reports.render.Cell;
 import org.ohmstead.reports.render.Section;
 import org.ohmstead.support.ServiceTest;
@@ -37,6 +39,9 @@ class DemoReportsTest {
 
     @Autowired
     private JarPrices prices;
+
+    @Autowired
+    private Programme programme;
 
     @Autowired
     private Access access;
@@ -117,6 +122,36 @@ class DemoReportsTest {
                         .toList())
                 .containsExactlyInAnyOrderElementsOf(expected);
         assertThat(column(jars, "What shows it")).isNotEmpty().noneMatch(String::isEmpty);
+    }
+
+    /** The same units, asked for in SQL; every string that misses a duty is there too. */
+    @Test
+    void theWorkListHoldsEveryUnitThatAsksForSomethingAndEveryMissedDuty() {
+        Section work = made(ReportWish.ofEstate(ReportKind.WORK, null)).full().section("Work");
+        List<String> strings = column(work, "String");
+        List<String> whats = column(work, "What");
+        List<String> asks = column(work, "Asks");
+        List<String> jars = java.util.stream.IntStream.range(0, strings.size())
+                .filter(i -> whats.get(i).startsWith("jar "))
+                .mapToObj(i -> strings.get(i) + " " + whats.get(i) + " " + asks.get(i))
+                .toList();
+        assertThat(jars)
+                .isNotEmpty()
+                .containsExactlyInAnyOrderElementsOf(
+                        jdbc.sql("""
+                                select s.code || ' / ' || b.name || ' jar ' || j.position || ' ' || initcap(j.urgency)
+                                from jar_assessment j join battery_string b on b.id = j.string_id
+                                join site s on s.id = b.site_id where j.urgency <> 'CLEAR' and b.retired_on is null""").query(String.class).list());
+        long links = whats.stream().filter(what -> what.startsWith("link ")).count();
+        assertThat(links).isEqualTo(number("""
+                        select count(*) from link_assessment l join battery_string b on b.id = l.string_id
+                        where l.urgency <> 'CLEAR' and b.retired_on is null"""));
+        long missed = access.asSystem("demo test", () -> programme.dutiesOfEstate(null)).stream()
+                .flatMap(string -> string.duties().stream())
+                .filter(duty -> duty.state() == DutyState.MISSED)
+                .count();
+        assertThat(asks.stream().filter("overdue"::equals).count()).isGreaterThanOrEqualTo(missed);
+        assertThat(missed).isPositive();
     }
 
     @Test
