@@ -9,6 +9,7 @@
             "fleet",
             "fleet :: csv",
             "ledger",
+            "capacity",
             "statistics"
         })
 @NullMarked

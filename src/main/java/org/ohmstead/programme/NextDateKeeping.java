@@ -11,6 +11,7 @@ import java.util.Objects;
 import org.ohmstead.access.Reach;
 import org.ohmstead.assessment.StringAssessed;
 import org.ohmstead.assessment.StringsAssessed;
+import org.ohmstead.capacity.CapacityTestsChanged;
 import org.ohmstead.programme.rules.NextDate;
 import org.ohmstead.programme.rules.NextDates;
 import org.springframework.context.event.EventListener;
@@ -48,6 +49,11 @@ class NextDateKeeping {
     @EventListener
     void on(StringsAssessed assessed) {
         take(assessed.strings());
+    }
+
+    @EventListener
+    void on(CapacityTestsChanged changed) {
+        keep(strings.of(List.of(changed.stringId())));
     }
 
     /** In the transaction of whatever made it necessary. */

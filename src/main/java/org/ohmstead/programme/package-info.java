@@ -7,6 +7,7 @@
             "fleet",
             "fleet :: csv",
             "ledger",
+            "capacity",
             "assessment",
             "assessment :: model"
         })

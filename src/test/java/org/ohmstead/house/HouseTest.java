@@ -50,6 +50,7 @@ class HouseTest {
             Map.entry("intake.map", List.of(ROOT + "intake.file")),
             Map.entry("intake.forensics", List.of(ROOT + "statistics")),
             Map.entry("intake.check", List.of(ROOT + "intake.file", ROOT + "intake.forensics", ROOT + "statistics")),
+            Map.entry("capacity.model", List.of("de.siegmar.fastcsv..")),
             Map.entry("assessment.model", List.of("org.hipparchus..", ROOT + "statistics")),
             Map.entry("programme.rules", List.of()),
             Map.entry(

@@ -47,7 +47,9 @@ public record DutyRow(
         static Shown of(Evidence evidence) {
             String address = evidence.kind().isReading()
                     ? "/surveys/" + evidence.recordId()
-                    : evidence.kind().isCheck() ? "/visits/" + evidence.recordId() : null;
+                    : evidence.kind().isCheck()
+                            ? "/visits/" + evidence.recordId()
+                            : "/capacity-tests/" + evidence.recordId();
             return new Shown(evidence.doneOn(), evidence.record(), address);
         }
     }

@@ -1,0 +1,4 @@
+package org.ohmstead.capacity;
+
+/** A capacity test of a string was recorded or voided. Published before the commit. */
+public record CapacityTestsChanged(long stringId) {}
