@@ -43,7 +43,8 @@ public record Lesson(
         return HexFormat.of().formatHex(Sha256.of(said), 0, 8);
     }
 
+    /** Whether applying it would change anything. */
     public boolean teaches() {
-        return reference != null || limit != null;
+        return (reference != null && usesReference) || limit != null;
     }
 }
