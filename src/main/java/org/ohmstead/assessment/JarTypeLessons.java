@@ -7,6 +7,8 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.AuditTrail;
@@ -19,7 +21,6 @@ import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.JarTypeView;
 import org.ohmstead.kernel.Conflict;
 import org.ohmstead.kernel.Refused;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -39,7 +40,7 @@ public class JarTypeLessons {
     private final FleetRegister register;
     private final LessonTable table;
     private final LearnedValues values;
-    private final ObjectProvider<TestedJars> tests;
+    private final List<TestedJars> tests;
     private final EstateRun estateRun;
     private final Access access;
     private final AuditTrail audit;
@@ -49,7 +50,7 @@ public class JarTypeLessons {
             FleetRegister register,
             LessonTable table,
             LearnedValues values,
-            ObjectProvider<TestedJars> tests,
+            List<TestedJars> tests,
             EstateRun estateRun,
             Access access,
             AuditTrail audit,
@@ -69,22 +70,33 @@ public class JarTypeLessons {
     public List<Lesson> all() {
         access.require(SEE_ESTATE);
         Map<String, Lesson.Learned> inForce = table.inForce();
+        Map<String, List<TestedJar>> tested = tested();
         return register.jarTypes().stream()
                 .filter(type -> type.retiredOn() == null)
-                .map(type -> lesson(type, inForce.get(type.code())))
+                .map(type -> lesson(type, tested.getOrDefault(type.code(), List.of()), inForce.get(type.code())))
                 .toList();
     }
 
     @Transactional(readOnly = true)
     public Lesson of(String jarTypeCode) {
         access.require(SEE_ESTATE);
-        return lesson(register.jarType(jarTypeCode), table.inForce().get(jarTypeCode));
+        return lesson(
+                register.jarType(jarTypeCode),
+                tested().getOrDefault(jarTypeCode, List.of()),
+                table.inForce().get(jarTypeCode));
     }
 
-    private Lesson lesson(JarTypeView type, Lesson.@Nullable Learned inForce) {
-        List<TestedJar> tested = tests.stream()
-                .flatMap(source -> source.of(type.code()).stream())
-                .toList();
+    private Map<String, List<TestedJar>> tested() {
+        return tests.stream()
+                .flatMap(source -> source.byJarType().entrySet().stream())
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey,
+                        Map.Entry::getValue,
+                        (some, more) ->
+                                Stream.concat(some.stream(), more.stream()).toList()));
+    }
+
+    private Lesson lesson(JarTypeView type, List<TestedJar> tested, Lesson.@Nullable Learned inForce) {
         UnitConstants standard = ForecastParameters.standard().jars();
         CapacityLimit.Belief before = new CapacityLimit.Belief(
                 standard.logLimit(), LIMIT_BELIEF, standard.logLimitSpread(), DIFFERING_BELIEF);

@@ -1,11 +1,12 @@
 package org.ohmstead.assessment;
 
 import java.util.List;
+import java.util.Map;
 import org.ohmstead.assessment.model.estate.TestedJar;
 
-/** What capacity tests found of jars, beside their readings before; told by whoever keeps the tests. */
+/** What capacity tests found of jars, beside their readings before. */
 interface TestedJars {
 
-    /** Over the whole estate. */
-    List<TestedJar> of(String jarTypeCode);
+    /** By jar type, over the whole estate. */
+    Map<String, List<TestedJar>> byJarType();
 }

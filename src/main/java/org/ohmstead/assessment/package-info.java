@@ -10,6 +10,7 @@
             "fleet :: csv",
             "ledger",
             "capacity",
+            "capacity :: model",
             "statistics"
         })
 @NullMarked

@@ -18,6 +18,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.hamcrest.Matchers;
 import org.junit.jupiter.api.AfterEach;
@@ -30,6 +31,12 @@ import org.ohmstead.access.PersonAuthentication;
 import org.ohmstead.access.Reach;
 import org.ohmstead.access.Role;
 import org.ohmstead.assessment.model.estate.TestedJar;
+import org.ohmstead.capacity.CapacityTests;
+import org.ohmstead.capacity.Drawn;
+import org.ohmstead.capacity.NewCapacityTest;
+import org.ohmstead.capacity.model.Method;
+import org.ohmstead.capacity.model.Ratings;
+import org.ohmstead.capacity.model.TestKind;
 import org.ohmstead.fleet.Entries;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.JarsAndLinks;
@@ -63,7 +70,7 @@ class JarTypeLessonsTest {
 
         @Bean
         TestedJars testedJars() {
-            return code -> code.startsWith("LES-") ? TESTED : List.of();
+            return () -> Map.of("LES-" + count, TESTED);
         }
     }
 
@@ -81,6 +88,12 @@ class JarTypeLessonsTest {
 
     @Autowired
     private SurveyLedger ledger;
+
+    @Autowired
+    private CapacityTests tests;
+
+    @Autowired
+    private TestedByCapacity byCapacity;
 
     @Autowired
     private AuditTrail audit;
@@ -205,6 +218,35 @@ class JarTypeLessonsTest {
                 .isInstanceOf(Refused.class);
         signIn(Role.CREW);
         assertThatThrownBy(() -> lessons.apply(code, shown)).isInstanceOf(AccessDeniedException.class);
+    }
+
+    /** The string's jar seven had risen most; the test found it weak and all others sound. */
+    @Test
+    void capacityTestsOnRecordAreSetBesideTheReadingsBefore() {
+        double[] volts = new double[12];
+        Arrays.fill(volts, 1.8);
+        volts[6] = 1.5;
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+        tests.record(
+                new NewCapacityTest(
+                        strings.get(1).id(),
+                        today.minusDays(3),
+                        "A. Crew",
+                        TestKind.PERFORMANCE,
+                        Method.RATE_ADJUSTED,
+                        new Ratings(37.5, 480, 25, 1.75),
+                        25,
+                        null,
+                        ""),
+                new Drawn(37.5, 450, false, 21.3, volts, new double[0]));
+        Lesson lesson = lessons.of(code);
+        assertThat(lesson.tested()).isEqualTo(12);
+        assertThat(lesson.failed()).isEqualTo(1);
+        assertThat(lesson.limit()).isNull();
+        assertThat(byCapacity.byJarType().get(code))
+                .filteredOn(TestedJar::failed)
+                .singleElement()
+                .satisfies(jar -> assertThat(jar.logRise()).isBetween(.1, .4));
     }
 
     @Test
