@@ -7,6 +7,8 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.AuditTrail;
@@ -28,14 +30,21 @@ public class BulkLedger {
     private final Access access;
     private final AuditTrail audit;
     private final ApplicationEventPublisher events;
+    private final Announcer announcer;
 
     BulkLedger(
-            SurveyCopy copy, StringPlaces places, Access access, AuditTrail audit, ApplicationEventPublisher events) {
+            SurveyCopy copy,
+            StringPlaces places,
+            Access access,
+            AuditTrail audit,
+            ApplicationEventPublisher events,
+            Announcer announcer) {
         this.copy = copy;
         this.places = places;
         this.access = access;
         this.audit = audit;
         this.events = events;
+        this.announcer = announcer;
     }
 
     /**
@@ -57,6 +66,23 @@ public class BulkLedger {
         }
         announce(tally);
         return tally.outcome();
+    }
+
+    /**
+     * Does work that accepts surveys of a history one by one: they are not announced each, because {@link #announce(Set)}
+     * does it once for all of them.
+     */
+    public <T> T quietly(Supplier<T> work) {
+        access.require(HAND_IN_SURVEYS);
+        return announcer.quietly(work);
+    }
+
+    /** Announces {@link HistoryLoaded} for surveys that were accepted quietly. */
+    @Transactional
+    public void announce(Set<Long> stringIds) {
+        access.require(HAND_IN_SURVEYS);
+        audit.record("survey history loaded", "ledger", "", null, Map.of("strings", stringIds.size()));
+        events.publishEvent(new HistoryLoaded(Set.copyOf(stringIds)));
     }
 
     private void load(List<NewSurvey> batch, BulkTally tally) {

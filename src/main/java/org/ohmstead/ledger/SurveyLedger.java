@@ -29,6 +29,7 @@ public class SurveyLedger {
     private final StringPlaces places;
     private final Access access;
     private final ApplicationEventPublisher events;
+    private final Announcer announcer;
 
     SurveyLedger(
             SurveyReader reader,
@@ -36,13 +37,15 @@ public class SurveyLedger {
             SurveyWriter writer,
             StringPlaces places,
             Access access,
-            ApplicationEventPublisher events) {
+            ApplicationEventPublisher events,
+            Announcer announcer) {
         this.reader = reader;
         this.entries = entries;
         this.writer = writer;
         this.places = places;
         this.access = access;
         this.events = events;
+        this.announcer = announcer;
     }
 
     /**
@@ -59,7 +62,7 @@ public class SurveyLedger {
         place.requireLengthOf(survey);
         long id = writer.insert(survey);
         writer.audit("accepted", id, place, Map.of("string", place.name()));
-        events.publishEvent(new SurveyAccepted(place.stringId(), id));
+        announcer.accepted(place.stringId(), id);
         return id;
     }
 
@@ -107,7 +110,7 @@ public class SurveyLedger {
         }
         writer.restore(survey, reason);
         auditWithdrawal("restored", survey, Map.of("reason", reason));
-        events.publishEvent(new SurveyAccepted(survey.facts().stringId(), surveyId));
+        announcer.accepted(survey.facts().stringId(), surveyId);
     }
 
     /**

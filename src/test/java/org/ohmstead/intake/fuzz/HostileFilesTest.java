@@ -25,7 +25,7 @@ import org.ohmstead.intake.file.SheetReader;
 import org.ohmstead.intake.file.Weight;
 
 /** Files that somebody made to do harm; each is refused with an answer that says what it is. */
-@Timeout(20)
+@Timeout(120)
 class HostileFilesTest {
 
     private static final String SHEET = "xl/worksheets/sheet1.xml";
