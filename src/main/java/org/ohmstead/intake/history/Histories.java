@@ -92,7 +92,8 @@ public class Histories {
     @Transactional(readOnly = true)
     public List<HistoryView> recent() {
         access.require(SEE_ESTATE);
-        return shelf.recent(access.reach().everywhere() ? null : access.current().username(), MOST_LISTED);
+        return shelf.recent(
+                access.reach().everywhere() ? null : access.current().username(), MOST_LISTED);
     }
 
     /** Files of one outcome, or of all, after the file of that number. */

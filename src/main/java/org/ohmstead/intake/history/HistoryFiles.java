@@ -42,9 +42,8 @@ class HistoryFiles {
 
     /** All of them, one by one. */
     void each(UUID loadId, @Nullable FileOutcome outcome, Consumer<HistoryFile> consumer) {
-        try (Stream<HistoryFile> all = asked(SELECT + " order by f.ordinal", loadId, outcome)
-                .query((row, n) -> file(row))
-                .stream()) {
+        try (Stream<HistoryFile> all =
+                asked(SELECT + " order by f.ordinal", loadId, outcome).query((row, n) -> file(row)).stream()) {
             all.forEach(consumer);
         }
     }

@@ -66,8 +66,9 @@ final class HistoryPieces {
     /** The whole file, which is one survey file like any other. */
     static byte[] held(Path file) throws IOException {
         if (Files.size(file) > LARGEST) {
-            throw new Refused("The file is larger than " + (LARGEST >> 20) + " MB and is not made of survey sheets that could"
-                    + " be taken one by one. Cut it into smaller files and send them as a ZIP archive.");
+            throw new Refused(
+                    "The file is larger than " + (LARGEST >> 20) + " MB and is not made of survey sheets that could"
+                            + " be taken one by one. Cut it into smaller files and send them as a ZIP archive.");
         }
         return Files.readAllBytes(file);
     }

@@ -39,10 +39,7 @@ class HistoryShelf {
         return jdbc.sql("""
                         insert into history_load (id, sha256, file_name, byte_count, received_at, received_by)
                         values (?, ?, ?, ?, ?, ?) on conflict (sha256) do nothing
-                        """)
-                        .params(id, sha256, fileName, byteCount, now(), by)
-                        .update()
-                == 1;
+                        """).params(id, sha256, fileName, byteCount, now(), by).update() == 1;
     }
 
     void add(UUID loadId, int number, Piece piece) {
@@ -109,10 +106,7 @@ class HistoryShelf {
         return jdbc.sql("""
                         select distinct u.string_id from history_file f join upload u on u.sha256 = f.sha256
                         where f.load_id = ? and u.survey_id is not null
-                        """)
-                .param(loadId)
-                .query(Long.class)
-                .list();
+                        """).param(loadId).query(Long.class).list();
     }
 
     Optional<HistoryView> find(UUID id) {
@@ -124,8 +118,7 @@ class HistoryShelf {
 
     /** Latest first; those of one person, or of everybody. */
     List<HistoryView> recent(@Nullable String by, int limit) {
-        return jdbc
-                .sql("select * from history_load where :by::text is null or received_by = :by"
+        return jdbc.sql("select * from history_load where :by::text is null or received_by = :by"
                         + " order by received_at desc, id limit :limit")
                 .param("by", by, Types.VARCHAR)
                 .param("limit", limit)

@@ -70,7 +70,8 @@ class HistoryBrowserTest {
         Page page = signedIn(width, dark);
         page.navigate("http://localhost:" + port + "/intake/history");
         check(page);
-        page.setInputFiles("#history", new FilePayload("cellar-" + width + dark + ".zip", "application/zip", files(string)));
+        page.setInputFiles(
+                "#history", new FilePayload("cellar-" + width + dark + ".zip", "application/zip", files(string)));
         page.click("main button[type=submit]");
         page.waitForURL("**/intake/history/*-*");
         check(page);

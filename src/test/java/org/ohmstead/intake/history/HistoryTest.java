@@ -262,7 +262,10 @@ class HistoryTest {
     }
 
     private List<UUID> receipts(UUID id) {
-        return files(id).stream().map(HistoryFile::uploadId).filter(java.util.Objects::nonNull).toList();
+        return files(id).stream()
+                .map(HistoryFile::uploadId)
+                .filter(java.util.Objects::nonNull)
+                .toList();
     }
 
     private int surveysOf(StringView string) {

@@ -34,12 +34,16 @@ class HistoryCsv {
     ResponseEntity<byte[]> of(UUID id, @Nullable FileOutcome outcome) {
         java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
         write(id, outcome, out);
-        String name = "history-" + id + (outcome == null ? "" : "-" + outcome.name().toLowerCase(java.util.Locale.ROOT));
+        String name =
+                "history-" + id + (outcome == null ? "" : "-" + outcome.name().toLowerCase(java.util.Locale.ROOT));
         return ResponseEntity.ok()
                 .contentType(new MediaType("text", "csv", StandardCharsets.UTF_8))
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.attachment().filename(name + ".csv").build().toString())
+                        ContentDisposition.attachment()
+                                .filename(name + ".csv")
+                                .build()
+                                .toString())
                 .body(out.toByteArray());
     }
 

@@ -40,10 +40,12 @@ class HistoryResourceTest {
     @Test
     void aHistoryIsTakenInOnceAndTellsOfItsFiles() throws Exception {
         StringView string = estate.stringOfSix();
-        String two = IntakeEstate.sheetOf(string, "2025-03-10T09:30") + IntakeEstate.sheetOf(string, "2025-09-10T09:30");
+        String two =
+                IntakeEstate.sheetOf(string, "2025-03-10T09:30") + IntakeEstate.sheetOf(string, "2025-09-10T09:30");
 
         ResultActions first = send(two, as(Role.ENGINEER));
-        first.andExpect(status().isCreated()).andExpect(jsonPath("$.counts.WAITING").value(2));
+        first.andExpect(status().isCreated())
+                .andExpect(jsonPath("$.counts.WAITING").value(2));
         String address = String.valueOf(first.andReturn().getResponse().getHeader("Location"));
 
         send(two, as(Role.ENGINEER)).andExpect(status().isOk()).andExpect(header().string("Location", address));
