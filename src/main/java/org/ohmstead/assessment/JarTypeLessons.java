@@ -86,6 +86,15 @@ public class JarTypeLessons {
                 table.inForce().get(jarTypeCode));
     }
 
+    /** The rise at which a jar of the string's type is taken to fail its purpose: the learned one, else the standard one. */
+    @Transactional(readOnly = true)
+    public double limitRise(long stringId) {
+        access.require(SEE_ESTATE);
+        Lesson.Learned learned = table.inForce().get(register.string(stringId).jarTypeCode());
+        CapacityLimit limit = learned == null ? null : learned.limit();
+        return Math.expm1(limit == null ? ForecastParameters.standard().jars().logLimit() : limit.logLimit());
+    }
+
     private Map<String, List<TestedJar>> tested() {
         return tests.stream()
                 .flatMap(source -> source.byJarType().entrySet().stream())

@@ -2,6 +2,7 @@ package org.ohmstead.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -193,6 +194,7 @@ class JarTypeLessonsTest {
                 .isEqualTo(before);
         Lesson applied = lessons.apply(code, lessons.of(code).key());
         assertThat(applied.inForce().version()).isEqualTo(1);
+        assertThat(lessons.limitRise(strings.get(0).id())).isBetween(.15, .27);
         assessments.assess(strings.get(0).id());
         assertThat(riskOfJarSeven()).isGreaterThan(before + .1);
         lessons.takeBack(code);
@@ -200,6 +202,7 @@ class JarTypeLessonsTest {
         assessments.assess(strings.get(0).id());
         assertThat(riskOfJarSeven()).isEqualTo(before);
         assertThat(lessons.of(code).inForce()).isNull();
+        assertThat(lessons.limitRise(strings.get(0).id())).isCloseTo(.33, within(1e-9));
         assertThat(lessons.apply(code, lessons.of(code).key()).inForce().version())
                 .isEqualTo(3);
         assertThat(audit.before(Long.MAX_VALUE, 5))

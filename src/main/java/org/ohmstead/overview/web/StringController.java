@@ -3,6 +3,7 @@ package org.ohmstead.overview.web;
 import jakarta.servlet.http.HttpServletRequest;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Permission;
+import org.ohmstead.assessment.JarTypeLessons;
 import org.ohmstead.chart.TapestryDrawing;
 import org.ohmstead.overview.StringOverview;
 import org.ohmstead.overview.UnitPage;
@@ -16,10 +17,12 @@ import org.springframework.web.bind.annotation.PathVariable;
 class StringController {
 
     private final StringOverview overview;
+    private final JarTypeLessons lessons;
     private final Access access;
 
-    StringController(StringOverview overview, Access access) {
+    StringController(StringOverview overview, JarTypeLessons lessons, Access access) {
         this.overview = overview;
+        this.lessons = lessons;
         this.access = access;
     }
 
@@ -56,7 +59,8 @@ class StringController {
         EstateController.common(model);
         model.addAttribute("unit", unit);
         model.addAttribute("trend", UnitDrawings.trend(unit));
-        model.addAttribute("fan", UnitDrawings.fan(unit));
+        model.addAttribute(
+                "fan", UnitDrawings.fan(unit, lessons.limitRise(unit.plate().stringId())));
         model.addAttribute("mayOverrule", access.current().may(Permission.OVERRULE));
         model.addAttribute("withVolts", withVolts);
         return "overview/unit";

@@ -3,7 +3,6 @@ package org.ohmstead.overview.web;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ohmstead.assessment.model.prospect.Prospects;
 import org.ohmstead.chart.Fan;
 import org.ohmstead.chart.FanDrawing;
 import org.ohmstead.chart.Trend;
@@ -27,8 +26,12 @@ final class UnitDrawings {
         return TrendDrawing.of("trend", new Trend(unit.title(), unit.unit(), days, values, levels(unit), breaks));
     }
 
-    /** Null for links and while nothing is forecast. */
-    static @Nullable String fan(UnitPage unit) {
+    /**
+     * Null for links and while nothing is forecast.
+     *
+     * @param limitRise at which the purpose fails
+     */
+    static @Nullable String fan(UnitPage unit, double limitRise) {
         Prospect prospect = unit.prospect();
         if (prospect == null || prospect.when() == null) {
             return null;
@@ -46,7 +49,7 @@ final class UnitDrawings {
                         own.stream()
                                 .mapToDouble(reading -> reading.change() == null ? Double.NaN : reading.change())
                                 .toArray(),
-                        Prospects.jarLimitRise(),
+                        limitRise,
                         prospect.asOf(),
                         prospect.riseOverNew(),
                         prospect.early(),

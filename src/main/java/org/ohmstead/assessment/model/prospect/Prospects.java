@@ -16,7 +16,6 @@ import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.assessment.model.StringPlan;
 import org.ohmstead.assessment.model.Trouble;
 import org.ohmstead.assessment.model.UnitForecast;
-import org.ohmstead.assessment.model.forecast.ForecastParameters;
 import org.ohmstead.assessment.model.forecast.NextVisit;
 import org.ohmstead.assessment.model.forecast.StringForecast;
 import org.ohmstead.kernel.Urgency;
@@ -30,11 +29,6 @@ public final class Prospects {
     public Prospects(StringPlan plan, Limits limits) {
         this.plan = plan;
         this.limits = limits;
-    }
-
-    /** The rise over its value when new at which a jar is taken to fail its purpose: 0.33 is 33 %. */
-    public static double jarLimitRise() {
-        return Math.expm1(ForecastParameters.standard().jars().logLimit());
     }
 
     /**
