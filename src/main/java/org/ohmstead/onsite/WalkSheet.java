@@ -10,7 +10,7 @@ import org.ohmstead.kernel.OhmicKind;
  * Writes a typed walk as a survey sheet. What was typed comes under the names of the form's fields: {@code takenAt} and the
  * other facts, {@code jar-17-ohmic}, {@code jar-17-volts}, {@code jar-17-celsius}, {@code jar-17-gravity},
  * {@code link-16-1} (link, strap), {@code closing}; {@code skip-jar-17}, {@code skip-link-16} and {@code skip-closing} say
- * why something was not read, {@code remade-link-16} what a link had before it was remade on the spot.
+ * why something was not read, {@code remade-link-16} what a link had before it was remade on the spot. The script of the page writes the very same sheet.
  */
 final class WalkSheet {
 

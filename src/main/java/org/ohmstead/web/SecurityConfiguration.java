@@ -18,7 +18,7 @@ import org.springframework.security.web.util.matcher.RequestMatcher;
 class SecurityConfiguration {
 
     private static final String CONTENT_SECURITY_POLICY = "default-src 'none'; script-src 'self'; style-src 'self';"
-            + " img-src 'self' data:; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none';"
+            + " img-src 'self' data:; font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none';"
             + " frame-ancestors 'none'";
 
     private static final String[] OPEN = {
@@ -32,6 +32,7 @@ class SecurityConfiguration {
         "/images/**",
         "/webjars/**",
         "/favicon.ico",
+        "/service-worker.js",
         "/error",
         "/actuator/health/**"
     };

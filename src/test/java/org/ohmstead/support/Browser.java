@@ -55,7 +55,8 @@ public final class Browser implements AutoCloseable {
         return new Browser(executable.get());
     }
 
-    private static Optional<Path> executable() {
+    /** Where Chromium is, if it is on this machine; the environment variable {@code CHROMIUM} comes first. */
+    public static Optional<Path> executable() {
         return Stream.of(
                         System.getenv("CHROMIUM"),
                         "/usr/bin/chromium",

@@ -1,4 +1,4 @@
-/** The walk as a page and as JSON for the device. */
+/** The walk as a page, as JSON for the device, and what a device needs to work without a network. */
 @NullMarked
 package org.ohmstead.onsite.web;
 
