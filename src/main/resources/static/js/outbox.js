@@ -90,7 +90,7 @@
   // who is signed in, with a form token that is fresh: the page may be days old
   async function session() {
     try {
-      var answer = await fetch(base() + "api/session", { cache: "no-store", credentials: "same-origin" });
+      var answer = await fetch(base() + "api/session", { cache: "no-store", credentials: "same-origin", headers: { Accept: "application/json" } });
       if (answer.status === 401) {
         return { out: true };
       }

@@ -139,7 +139,7 @@
   // the network's answer, else the copy taken along
   async function load() {
     var address = main.dataset.walkJson;
-    var answer = await fetch(address, { credentials: "same-origin" }).catch(function () {
+    var answer = await fetch(address, { credentials: "same-origin", headers: { Accept: "application/json" } }).catch(function () {
       return null;
     });
     if (answer && answer.ok) {

@@ -43,7 +43,7 @@ final class Device implements AutoCloseable {
                                 .setViewportSize(390, 844)
                                 .setHasTouch(true)
                                 .setColorScheme(ColorScheme.LIGHT));
-        context.setDefaultTimeout(15_000);
+        context.setDefaultTimeout(60_000);
     }
 
     /** As when somebody swipes the browser away: what is in memory is gone, what is on disk stays. */

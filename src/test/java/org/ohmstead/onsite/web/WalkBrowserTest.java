@@ -3,6 +3,7 @@ package org.ohmstead.onsite.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.NewPerson;
 import org.ohmstead.access.People;
@@ -25,6 +28,7 @@ import org.ohmstead.intake.Intake;
 import org.ohmstead.intake.UploadState;
 import org.ohmstead.ledger.SurveyRecord;
 import org.ohmstead.onsite.WalkedEstate;
+import org.ohmstead.support.Browser;
 import org.ohmstead.support.ServiceTest;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -196,7 +200,7 @@ class WalkBrowserTest {
         device.offline(true);
         assertThat(org.assertj.core.api.Assertions.catchThrowable(
                         () -> device.go(page, "/strings/" + string.id() + "/walk")))
-                .hasMessageContaining("ERR_INTERNET_DISCONNECTED");
+                .hasMessageContaining("net::ERR_");
     }
 
     @Test
@@ -213,6 +217,41 @@ class WalkBrowserTest {
         page.waitForSelector("[data-walk-ready=yes]");
         Walking.begin(page);
         assertThat(page.innerText("[data-step-count]")).contains("Step 1 of 15");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1440,LIGHT", "1440,DARK", "390,LIGHT", "390,DARK"})
+    void everyStageIsWithoutAFault(int width, ColorScheme scheme) {
+        Page page = device.signedIn("walker");
+        page.setViewportSize(width, 844);
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+        device.go(page, "/strings/" + string.id() + "/walk");
+        page.waitForSelector("[data-walk-ready=yes]");
+        check(page, "start");
+        Walking.begin(page);
+        check(page, "stepper");
+        page.click("[data-step-end]");
+        page.click("[data-step-not]");
+        check(page, "skip");
+        page.click("[data-step-skip] button >> nth=0");
+        check(page, "finish");
+        page.click("main [type=submit]");
+        page.waitForSelector(".outbox-entry[data-state=held]");
+        check(page, "handed");
+        device.go(page, "/on-site?site=" + string.siteCode());
+        page.waitForSelector(".outbox-entry");
+        check(page, "device");
+        assertThat(device.complaints()).isEmpty();
+    }
+
+    private static void check(Page page, String stage) {
+        page.evaluate("document.fonts.ready");
+        page.screenshot(new Page.ScreenshotOptions()
+                .setFullPage(true)
+                .setPath(Path.of("target/onsite-" + stage + "-" + page.viewportSize().width + "-"
+                        + page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches") + ".png")));
+        assertThat(Browser.overflow(page)).as("overflow of " + stage).isZero();
+        assertThat(Browser.violations(page)).as(stage).isEmpty();
     }
 
     private static Page.WaitForSelectorOptions attached() {
