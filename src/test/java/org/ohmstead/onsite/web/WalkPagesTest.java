@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -121,6 +122,26 @@ class WalkPagesTest {
                 .param("skip-jar-4", "post covered"));
 
         assertThat(page(receipt)).contains("waits for a person", "POSITION_MISSING", "jar 4 (post covered)");
+    }
+
+    @Test
+    void theCodeOfAStringOpensItsWalk() throws Exception {
+        String svg = mvc.perform(get("/strings/{id}/qr.svg", string.id()).with(as(Role.CREW, Reach.EVERYWHERE)))
+                .andExpect(status().isOk())
+                .andExpect(header().string("Content-Type", "image/svg+xml;charset=UTF-8"))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+
+        assertThat(QrCodeTest.read(svg, 0)).isEqualTo("http://localhost/strings/" + string.id() + "/walk");
+        assertThat(page("/strings/" + string.id())).contains("/strings/" + string.id() + "/qr.svg");
+    }
+
+    @Test
+    void theCodeOfAStringOutOfReachIsNotThere() throws Exception {
+        mvc.perform(get("/strings/{id}/qr.svg", string.id())
+                        .with(as(Role.CREW, new Reach(false, java.util.Set.of()))))
+                .andExpect(status().isNotFound());
     }
 
     private String handIn(MockHttpServletRequestBuilder form) throws Exception {
