@@ -1,109 +1,80 @@
-// Hands files in one by one with their progress; without this script the form does the same in one go.
+// Puts files into this device's outbox, which hands them in with their progress, now or when there is a network again;
+// without this script, or without storage on the device, the plain form does it.
 (function () {
   "use strict";
 
-  function row(list, file) {
-    var item = document.createElement("li");
-    var what = document.createElement("div");
-    var name = document.createElement("div");
-    var why = document.createElement("div");
-    var bar = document.createElement("progress");
-    item.append(document.createElement("span"), what);
-    what.append(name, why, bar);
-    name.className = "what";
-    name.textContent = file.name;
-    why.className = "why";
-    why.textContent = "on its way";
-    bar.max = 1;
-    bar.value = 0;
-    bar.setAttribute("aria-label", "Progress of " + file.name);
-    list.append(item);
-    return { why: why, bar: bar, name: name };
+  function person() {
+    var shown = document.querySelector("[data-person]");
+    return shown ? shown.textContent : "";
   }
 
-  function says(receipt) {
-    var words = { ACCEPTED: "accepted", HELD: "held", REFUSED: "refused" }[receipt.state];
-    var first = receipt.remarks.find(function (remark) {
-      return remark.severity === "HOLD" || remark.severity === "REFUSE";
-    });
-    var stored = receipt.surveyId ? ", " + receipt.jars + " jars and " + receipt.links + " link readings stored" : "";
-    return (receipt.string || "String not known") + ": " + words + stored + (first ? ". " + first.place + ": " + first.message : "");
+  function value(form, name) {
+    var field = form.querySelector('[name="' + name + '"]');
+    return field ? field.value : "";
   }
 
-  function correction(form) {
-    var corrected = form.querySelector('[name="supersedes"]');
-    return corrected
-      ? "&supersedes=" + corrected.value + "&reason=" + encodeURIComponent(form.querySelector('[name="reason"]').value)
-      : "";
+  // one name per file for as long as it is in the outbox: a retry is the same upload
+  async function keep(form, file) {
+    var entry = { id: crypto.randomUUID(), person: person(), string: value(form, "string"), title: file.name, name: file.name };
+    entry.supersedes = value(form, "supersedes");
+    entry.reason = value(form, "reason");
+    entry.bytes = await file.arrayBuffer();
+    await Outbox.add(entry);
+    return entry.id;
   }
 
-  // one name per file for as long as the page lives: a retry is the same upload
-  function send(form, file, name, shown, done) {
-    var request = new XMLHttpRequest();
-    var string = form.querySelector('[name="string"]');
-    var query = "?file=" + encodeURIComponent(file.name) + (string ? "&string=" + string.value : "") + correction(form);
-    request.open("PUT", form.dataset.uploads + name + query);
-    request.setRequestHeader("Content-Type", "application/octet-stream");
-    request.setRequestHeader("X-CSRF-TOKEN", form.querySelector('[name="_csrf"]').value);
-    request.upload.addEventListener("progress", function (event) {
-      shown.bar.value = event.lengthComputable ? event.loaded / event.total : 0;
-    });
-    request.addEventListener("load", function () {
-      shown.bar.remove();
-      answered(form, request, name, shown);
-      done();
-    });
-    request.addEventListener("error", function () {
-      retry(form, file, name, shown);
-      done();
-    });
-    request.send(file);
+  // on the device's own page everything is listed anyway
+  function shower(list) {
+    var shown = [];
+    return function (ids) {
+      if (list.dataset.outboxList === undefined) {
+        return OutboxView.show();
+      }
+      shown = ids.concat(shown);
+      list.dataset.only = shown.join(" ") || "none";
+      list.hidden = shown.length === 0;
+      OutboxView.show();
+    };
   }
 
-  function answered(form, request, name, shown) {
-    var answer = JSON.parse(request.responseText);
-    if (request.status >= 300) {
-      shown.why.textContent = answer.detail;
-      return;
+  async function take(form, files, show, says) {
+    for (var i = 0; i < files.length; i++) {
+      try {
+        show([await keep(form, files[i])]);
+      } catch (failed) {
+        says.hidden = false;
+        says.textContent = files[i].name + " could not be read or kept on this device (" + failed + "). Choose it again, or hand it in with the network there.";
+      }
     }
-    var link = document.createElement("a");
-    link.href = form.dataset.receipts + name;
-    link.textContent = shown.name.textContent;
-    shown.name.replaceChildren(link);
-    shown.why.textContent = says(answer);
+    Outbox.drain(true);
   }
 
-  function retry(form, file, name, shown) {
-    var again = document.createElement("button");
-    again.type = "button";
-    again.className = "button small";
-    again.textContent = "Try again";
-    shown.why.textContent = "The network failed; the file may not have arrived. ";
-    shown.why.append(again);
-    again.addEventListener("click", function () {
-      shown.why.textContent = "on its way again";
-      send(form, file, name, shown, function () {});
-    });
+  async function open() {
+    return (await Outbox.all())
+      .filter(function (entry) {
+        return !entry.receipt;
+      })
+      .map(function (entry) {
+        return entry.id;
+      });
   }
 
-  document.querySelectorAll("[data-hand-in]").forEach(function (form) {
-    if (!window.crypto || !window.crypto.randomUUID) {
-      return; // an insecure address: the plain form does it
-    }
+  function wire(form) {
+    var input = form.querySelector('input[type="file"]');
+    var show = shower(form.querySelector("[data-progress]"));
     form.addEventListener("submit", function (event) {
       event.preventDefault();
-      var input = form.querySelector('input[type="file"]');
-      var list = form.querySelector("[data-progress]");
-      var files = Array.from(input.files);
-      var next = function () {
-        var file = files.shift();
-        if (file) {
-          send(form, file, crypto.randomUUID(), row(list, file), next);
-        }
-      };
-      list.hidden = false;
-      next();
+      var says = form.querySelector("[data-hand-in-says]");
+      says.hidden = true;
+      take(form, Array.from(input.files), show, says);
       input.value = "";
     });
-  });
+    if (!form.querySelector('[name="supersedes"]')) {
+      open().then(show, function () {}); // what an earlier visit left; a browser that keeps nothing has none
+    }
+  }
+
+  if (window.OutboxView) {
+    document.querySelectorAll("[data-hand-in]").forEach(wire);
+  }
 })();

@@ -71,7 +71,7 @@
 
   function saveAsFile(entry) {
     var link = document.createElement("a");
-    link.href = URL.createObjectURL(new Blob([entry.bytes], { type: "text/csv" }));
+    link.href = URL.createObjectURL(new Blob([entry.bytes], { type: "application/octet-stream" }));
     link.download = entry.name;
     link.click();
     setTimeout(function () {

@@ -102,6 +102,9 @@
 
   function address(entry) {
     var query = "?file=" + encodeURIComponent(entry.name) + (entry.string ? "&string=" + entry.string : "");
+    if (entry.supersedes) {
+      query += "&supersedes=" + entry.supersedes + "&reason=" + encodeURIComponent(entry.reason);
+    }
     return base() + "api/uploads/" + entry.id + query;
   }
 

@@ -23,7 +23,7 @@
     main.querySelectorAll("[data-stage]").forEach(function (section) {
       section.hidden = section.dataset.stage !== shown;
     });
-    part("head").hidden = shown === "stepper";
+    part("head").classList.toggle("visually-hidden", shown === "stepper"); // the title stays for who listens
   }
 
   function moment(value) {

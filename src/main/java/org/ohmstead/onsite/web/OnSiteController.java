@@ -1,7 +1,10 @@
 package org.ohmstead.onsite.web;
 
 import java.util.List;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.StringView;
 import org.ohmstead.onsite.Walks;
@@ -16,10 +19,12 @@ class OnSiteController {
 
     private final FleetRegister register;
     private final Walks walks;
+    private final Access access;
 
-    OnSiteController(FleetRegister register, Walks walks) {
+    OnSiteController(FleetRegister register, Walks walks, Access access) {
         this.register = register;
         this.walks = walks;
+        this.access = access;
     }
 
     /**
@@ -34,6 +39,8 @@ class OnSiteController {
         model.addAttribute("sites", register.sites());
         model.addAttribute("site", site == null || site.isEmpty() ? null : register.site(site));
         model.addAttribute("offered", offered(site, strings));
+        model.addAttribute("ticket", UUID.randomUUID());
+        model.addAttribute("mayHandIn", access.current().may(Permission.HAND_IN_SURVEYS));
         return "onsite/on-site";
     }
 

@@ -110,7 +110,7 @@ class IntakeBrowserTest {
                 "input[type=file]", new FilePayload(name, "text/csv", sheet.getBytes(StandardCharsets.UTF_8)));
         page.click("form[data-hand-in] button[type=submit]");
         page.waitForSelector("[data-progress] a", new Page.WaitForSelectorOptions().setTimeout(20_000));
-        Locator shown = page.locator("[data-progress] li");
+        Locator shown = page.locator("[data-progress] > li");
         assertThat(shown.count()).isEqualTo(1);
     }
 
