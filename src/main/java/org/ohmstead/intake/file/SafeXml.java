@@ -1,7 +1,11 @@
 package org.ohmstead.intake.file;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -11,6 +15,7 @@ import javax.xml.stream.XMLStreamReader;
 final class SafeXml {
 
     private static final int LONGEST_TEXT = 32_768;
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private SafeXml() {}
 
@@ -28,7 +33,21 @@ final class SafeXml {
         factory.setXMLResolver((publicId, systemId, base, namespace) -> {
             throw new XMLStreamException("Nothing outside the file is read");
         });
-        return factory.createXMLStreamReader(bytes);
+        return factory.createXMLStreamReader(text(bytes));
+    }
+
+    /** Parts of a workbook are UTF-8; decoded here, since the parser writes of other bytes to the console. */
+    private static Reader text(InputStream bytes) throws XMLStreamException {
+        BufferedReader text = new BufferedReader(new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder()));
+        try {
+            text.mark(1);
+            if (text.read() != BYTE_ORDER_MARK) {
+                text.reset();
+            }
+            return text;
+        } catch (IOException broken) {
+            throw new XMLStreamException(broken);
+        }
     }
 
     /** The next event; a document type is an error. */
