@@ -103,8 +103,9 @@ class MapBuilderBrowserTest {
     private static void sayWhatWasNotGuessed(Page page) {
         page.selectOption("select[name=columnUnit] >> nth=3", "µΩ");
         page.waitForSelector("#rows-as-read td:has-text('12.1')");
-        int spare = ((Number) page.evaluate(
-                        "[...document.querySelectorAll('select[name=factKey]')].findIndex(field => field.value === '')"))
+        int spare = ((Number)
+                        page.evaluate(
+                                "[...document.querySelectorAll('select[name=factKey]')].findIndex(field => field.value === '')"))
                 .intValue();
         page.selectOption("select[name=factKey] >> nth=" + spare, "string");
         page.fill("input[name=factLabel] >> nth=" + spare, "Row");

@@ -65,8 +65,8 @@ class QrCodeTest {
             Arrays.fill(dark[y], middle, middle + scratch, false);
         }
         return new QRCodeReader()
-                .decode(new BinaryBitmap(new HybridBinarizer(
-                        new RGBLuminanceSource(size * PIXELS, size * PIXELS, pixels(dark)))))
+                .decode(new BinaryBitmap(
+                        new HybridBinarizer(new RGBLuminanceSource(size * PIXELS, size * PIXELS, pixels(dark)))))
                 .getText();
     }
 

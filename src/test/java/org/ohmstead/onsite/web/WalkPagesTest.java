@@ -139,8 +139,7 @@ class WalkPagesTest {
 
     @Test
     void theCodeOfAStringOutOfReachIsNotThere() throws Exception {
-        mvc.perform(get("/strings/{id}/qr.svg", string.id())
-                        .with(as(Role.CREW, new Reach(false, java.util.Set.of()))))
+        mvc.perform(get("/strings/{id}/qr.svg", string.id()).with(as(Role.CREW, new Reach(false, java.util.Set.of()))))
                 .andExpect(status().isNotFound());
     }
 
