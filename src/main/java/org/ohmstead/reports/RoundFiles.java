@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.LongFunction;
 import org.ohmstead.access.Access;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.SiteView;
@@ -43,21 +44,33 @@ public class RoundFiles {
         return "round-" + roundId + "-" + site.code() + "-" + round.plannedOn() + "-" + Scene.zoneWord(List.of(site));
     }
 
-    /** The pack on paper, as of now. */
-    public Report paper(long roundId) {
+    /**
+     * The pack on paper, as of now.
+     *
+     * @param address at which a telephone opens a string, by its id
+     */
+    public Report paper(long roundId, LongFunction<String> address) {
         access.require(SEE_ESTATE);
         RoundView round = rounds.round(roundId);
         return RoundPaper.of(
-                round, register.site(round.siteCode()), packs.parts(roundId), rounds.todayAt(round.siteCode()));
+                round,
+                register.site(round.siteCode()),
+                packs.parts(roundId),
+                rounds.todayAt(round.siteCode()),
+                address);
     }
 
-    /** Paper and sheets with a list of their sums. */
-    public void write(long roundId, OutputStream out) throws IOException {
+    /**
+     * Paper and sheets with a list of their sums.
+     *
+     * @param address at which a telephone opens a string, by its id
+     */
+    public void write(long roundId, LongFunction<String> address, OutputStream out) throws IOException {
         access.require(SEE_ESTATE);
         RoundView round = rounds.round(roundId);
         SummedZip zip = new SummedZip(out, round.plannedOn());
         ByteArrayOutputStream paper = new ByteArrayOutputStream();
-        PdfForm.write(paper(roundId), paper);
+        PdfForm.write(paper(roundId, address), paper);
         zip.add(name(roundId) + ".pdf", paper.toByteArray());
         for (RoundPack.Part part : packs.parts(roundId)) {
             String string = part.string().string().name().replaceAll("[^A-Za-z0-9]+", "_");

@@ -3,6 +3,7 @@ package org.ohmstead.reports;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.fleet.SiteView;
 import org.ohmstead.kernel.Technology;
@@ -20,10 +21,11 @@ final class RoundPaper {
 
     private RoundPaper() {}
 
-    static Report of(RoundView round, SiteView site, List<RoundPack.Part> parts, LocalDate today) {
+    static Report of(
+            RoundView round, SiteView site, List<RoundPack.Part> parts, LocalDate today, LongFunction<String> address) {
         List<Section> sections = new ArrayList<>(List.of(cautions(), along(parts)));
         for (RoundPack.Part part : parts) {
-            sections.add(tasks(part));
+            sections.add(tasks(part, address.apply(part.string().string().id())));
             sections.add(readings(part));
         }
         return new Report(
@@ -90,12 +92,13 @@ final class RoundPaper {
                 points.stream().map(point -> List.of(Cell.NONE, Cell.of(point))).toList());
     }
 
-    private static Section tasks(RoundPack.Part part) {
+    private static Section tasks(RoundPack.Part part, String address) {
         return new Section(
                         "String " + called(part) + ": to do",
                         part.string().string().positions() + " jars of "
                                 + part.string().jarType().code() + ", "
-                                + part.string().jarType().technology().words() + ".",
+                                + part.string().jarType().technology().words()
+                                + ". The code opens it on a telephone.",
                         List.of(
                                 Column.blank("Done", 4),
                                 Column.words("Activity", 46),
@@ -103,7 +106,7 @@ final class RoundPaper {
                                 Column.words("", 10),
                                 Column.blank("Found", 28)),
                         part.tasks().stream().map(RoundPaper::task).toList())
-                .onItsOwnPage(null);
+                .onItsOwnPage(Codes.of(address, "Code that opens string " + called(part) + ": " + address));
     }
 
     private static String called(RoundPack.Part part) {

@@ -3,6 +3,12 @@ package org.ohmstead.reports;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -19,6 +25,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.ohmstead.access.Access;
@@ -66,7 +74,7 @@ class RoundFilesTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         access.asSystem("demo test", () -> {
             try {
-                files.write(round.id(), out);
+                files.write(round.id(), RoundFilesTest::address, out);
             } catch (IOException e) {
                 throw new java.io.UncheckedIOException(e);
             }
@@ -104,6 +112,44 @@ class RoundFilesTest {
                 round.tasks().forEach(task -> assertThat(paper).contains(task.activity()));
             }
         }
+    }
+
+    private static String address(long stringId) {
+        return "https://batteries.example/strings/" + stringId + "/walk";
+    }
+
+    /** Read back by a decoder, not by the encoder that wrote it. */
+    @Test
+    void theCodeOnThePaperOpensTheString() throws Exception {
+        RoundView round = planned();
+        byte[] paper = pack(round).entrySet().stream()
+                .filter(file -> file.getKey().endsWith(".pdf"))
+                .findFirst()
+                .orElseThrow()
+                .getValue();
+        List<String> read = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(paper)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            for (int page = 0; page < document.getNumberOfPages(); page++) {
+                stripper.setStartPage(page + 1);
+                stripper.setEndPage(page + 1);
+                if (stripper.getText(document).contains(": to do")) {
+                    read.add(decoded(new PDFRenderer(document).renderImageWithDPI(page, 110, ImageType.RGB)));
+                }
+            }
+        }
+        assertThat(read)
+                .containsExactlyElementsOf(
+                        round.stringIds().stream().map(RoundFilesTest::address).toList());
+    }
+
+    private static String decoded(BufferedImage page) throws Exception {
+        int[] pixels = page.getRGB(0, 0, page.getWidth(), page.getHeight(), null, 0, page.getWidth());
+        BinaryBitmap bitmap = new BinaryBitmap(
+                new HybridBinarizer(new RGBLuminanceSource(page.getWidth(), page.getHeight(), pixels)));
+        return new QRCodeReader()
+                .decode(bitmap, Map.of(DecodeHintType.TRY_HARDER, true))
+                .getText();
     }
 
     private static String text(byte[] pdf) throws IOException {
