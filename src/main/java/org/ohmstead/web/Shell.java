@@ -16,7 +16,7 @@ public record Shell(String path, String section, boolean demo) {
 
     private static final List<String> SECTIONS =
             List.of("intake", "rounds", "compliance", "forecast", "register", "library", "account", "administration");
-    private static final List<String> OF_THE_ESTATE = List.of("", "sites", "strings");
+    private static final List<String> OF_THE_ESTATE = List.of("", "sites", "strings", "capacity-tests");
 
     public static Shell of(String path, boolean demo) {
         return new Shell(path, section(path), demo);
@@ -33,6 +33,9 @@ public record Shell(String path, String section, boolean demo) {
         String first = path.replaceFirst("^/", "").replaceFirst("/.*", "");
         if (OF_THE_ESTATE.contains(first)) {
             return "estate";
+        }
+        if (first.equals("capacity")) {
+            return "library";
         }
         if (first.equals("visits")) {
             return "rounds";
