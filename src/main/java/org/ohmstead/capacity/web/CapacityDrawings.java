@@ -40,14 +40,12 @@ final class CapacityDrawings {
                 .map(CapacityDrawings::mark)
                 .toList();
         return StripDrawing.of(
-                "jars",
-                new Strip("Volts of each jar when the test ended", "V", List.of(new Strip.Row("Jars", marks))));
+                "jars", new Strip("Volts of each jar when the test ended", "V", List.of(new Strip.Row("Jars", marks))));
     }
 
     private static Strip.Mark mark(JarResult jar) {
         Double volts = jar.endVolts();
-        return new Strip.Mark(
-                "jar " + jar.position(), volts == null ? Double.NaN : volts, asks(jar.finding()));
+        return new Strip.Mark("jar " + jar.position(), volts == null ? Double.NaN : volts, asks(jar.finding()));
     }
 
     /** For the disc beside a finding. */

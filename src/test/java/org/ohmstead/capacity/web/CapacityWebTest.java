@@ -56,8 +56,7 @@ class CapacityWebTest {
     }
 
     private static RequestPostProcessor as(Role role) {
-        return authentication(
-                new PersonAuthentication(new Person(9, "capacity.web", "Test", role, Reach.EVERYWHERE)));
+        return authentication(new PersonAuthentication(new Person(9, "capacity.web", "Test", role, Reach.EVERYWHERE)));
     }
 
     private ResultActions send(byte[] file, String... fields) throws Exception {
@@ -92,7 +91,13 @@ class CapacityWebTest {
     @Test
     void aTypedTestIsShownWithItsMethodAndItsJars() throws Exception {
         String page = follow(send(
-                new byte[0], "amps", "37.5", "minutes", "456", "jarEndVolts", "1,80 ".repeat(16) + "1.52 - " + "1.80 ".repeat(6)));
+                new byte[0],
+                "amps",
+                "37.5",
+                "minutes",
+                "456",
+                "jarEndVolts",
+                "1,80 ".repeat(16) + "1.52 - " + "1.80 ".repeat(6)));
         assertThat(page)
                 .contains("95.0 %")
                 .contains("456.0 / 480 = 95.0 %")
@@ -112,7 +117,10 @@ class CapacityWebTest {
 
     @Test
     void aRecordThatCannotBeReadComesBackWithThePlaceAndWhatWasTyped() throws Exception {
-        send("minutes,amps,string_volts\n0,37.5,49\n10,x,48\n".getBytes(StandardCharsets.UTF_8), "note", "kept as typed")
+        send(
+                        "minutes,amps,string_volts\n0,37.5,49\n10,x,48\n".getBytes(StandardCharsets.UTF_8),
+                        "note",
+                        "kept as typed")
                 .andExpect(status().is(422))
                 .andExpect(content().string(containsString("recorder.csv cannot be read")))
                 .andExpect(content().string(containsString("line 3, column 2")))
@@ -162,7 +170,10 @@ class CapacityWebTest {
         mvc.perform(multipart("/api/strings/" + string.id() + "/capacity-tests")
                         .file(new MockMultipartFile("file", "r.csv", "text/csv", record))
                         .file(new MockMultipartFile(
-                                "test", "", "application/json", TESTED.formatted("").getBytes(StandardCharsets.UTF_8)))
+                                "test",
+                                "",
+                                "application/json",
+                                TESTED.formatted("").getBytes(StandardCharsets.UTF_8)))
                         .with(as(Role.CREW))
                         .with(csrf()))
                 .andExpect(status().isCreated())
