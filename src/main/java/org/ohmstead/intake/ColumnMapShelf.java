@@ -1,11 +1,14 @@
 package org.ohmstead.intake;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.time.Clock;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Reach;
 import org.ohmstead.intake.map.ColumnMap;
+import org.ohmstead.kernel.NotFound;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import tools.jackson.databind.json.JsonMapper;
@@ -33,16 +36,29 @@ class ColumnMapShelf {
                         """)
                 .param("everywhere", reach.everywhere())
                 .param("areaIds", reach.areaIdArray())
-                .query((row, n) -> new ColumnMapView(
-                        row.getString("name"),
-                        row.getInt("version"),
-                        row.getObject("area_id", Long.class),
-                        row.getString("belongs_to"),
-                        row.getBoolean("retired"),
-                        row.getTimestamp("saved_at").toInstant(),
-                        row.getString("saved_by"),
-                        json.readValue(row.getString("definition"), ColumnMap.class)))
+                .query(this::view)
                 .list();
+    }
+
+    /** A version as it was saved; what was read by it can be read again whoever asks. */
+    ColumnMapView version(String name, int version) {
+        return jdbc.sql("select * from column_map where name = ? and version = ?")
+                .params(name, version)
+                .query(this::view)
+                .optional()
+                .orElseThrow(() -> NotFound.of("column map", name + ", version " + version));
+    }
+
+    private ColumnMapView view(ResultSet row, int n) throws SQLException {
+        return new ColumnMapView(
+                row.getString("name"),
+                row.getInt("version"),
+                row.getObject("area_id", Long.class),
+                row.getString("belongs_to"),
+                row.getBoolean("retired"),
+                row.getTimestamp("saved_at").toInstant(),
+                row.getString("saved_by"),
+                json.readValue(row.getString("definition"), ColumnMap.class));
     }
 
     /** Makes the next version; two people saving at once get one version each, or the later one an error. */

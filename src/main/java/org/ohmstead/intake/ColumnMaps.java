@@ -104,8 +104,10 @@ public class ColumnMaps {
         access.require(HAND_IN_SURVEYS);
         MapShape.require(map);
         TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
-        Passage passage = stages.run(new Handover(UUID.randomUUID(), fileName, sample, null), map);
         MappedFile read = SheetReading.mapped(sample, map);
+        Handover handover = new Handover(UUID.randomUUID(), fileName, sample, null);
+        int part = read.sheets().size() > 1 ? 1 : 0;
+        Passage passage = stages.run(new Passage(handover, part, List.of()), map);
         return new MapPreview(read.fits(), read.sheets(), passage.verdict(), passage.remarks());
     }
 }

@@ -6,18 +6,13 @@ import static org.ohmstead.access.Permission.SETTLE_SURVEYS;
 
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.AuditTrail;
 import org.ohmstead.fleet.FleetRegister;
-import org.ohmstead.intake.check.Place;
-import org.ohmstead.intake.check.Remark;
-import org.ohmstead.intake.check.RemarkCode;
 import org.ohmstead.kernel.Conflict;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Refused;
@@ -34,6 +29,8 @@ import org.springframework.transaction.annotation.Transactional;
 public class Intake {
 
     private final Stages stages;
+    private final Admission admission;
+    private final HeldUpload held;
     private final UploadBook book;
     private final Uploads uploads;
     private final SurveyLedger ledger;
@@ -44,6 +41,8 @@ public class Intake {
 
     Intake(
             Stages stages,
+            Admission admission,
+            HeldUpload held,
             UploadBook book,
             Uploads uploads,
             SurveyLedger ledger,
@@ -52,6 +51,8 @@ public class Intake {
             Access access,
             AuditTrail audit) {
         this.stages = stages;
+        this.admission = admission;
+        this.held = held;
         this.book = book;
         this.uploads = uploads;
         this.ledger = ledger;
@@ -78,7 +79,7 @@ public class Intake {
         if (!book.enter(handover, sha256, access.current().username())) {
             return firstReceipt(handover, sha256);
         }
-        pass(handover, sha256);
+        admission.admit(handover, sha256);
         UploadView upload = upload(handover.id());
         record("received", upload, Map.of("file", upload.fileName(), "state", upload.state()));
         return new Receipt(upload, true);
@@ -131,13 +132,12 @@ public class Intake {
     }
 
     private UploadView accept(Handover handover, String reason) {
-        byte[] sha256 = Sha256.of(handover.bytes());
-        Passage passage = stages.run(handover);
+        Passage passage = stages.run(held.passage(handover));
         if (passage.readings() == null) {
             throw new Refused(
                     "The survey's string is not known, so it can't be stored. Correct the register or the sheet.");
         }
-        store(passage, sha256);
+        admission.store(passage, Sha256.of(handover.bytes()));
         return settled("accepted as measured", handover.id(), reason);
     }
 
@@ -151,40 +151,6 @@ public class Intake {
         held(id, reason);
         book.refuse(id);
         return settled("refused", id, reason);
-    }
-
-    private void pass(Handover handover, byte[] sha256) {
-        Optional<UploadView> earlier = uploads.storedEarlier(sha256, handover.id(), access.current());
-        if (earlier.isPresent()) {
-            attach(new Passage(handover), earlier.get());
-            return;
-        }
-        Passage passage = stages.run(handover);
-        if (passage.verdict() == UploadState.ACCEPTED) {
-            store(passage, sha256);
-        } else {
-            book.conclude(passage, passage.verdict(), null);
-        }
-    }
-
-    private void store(Passage passage, byte[] sha256) {
-        Optional<UploadView> earlier =
-                uploads.storedEarlier(sha256, passage.handover().id(), access.current());
-        if (earlier.isPresent()) {
-            attach(passage, earlier.get());
-            return;
-        }
-        long surveyId = ledger.accept(SurveyDraft.of(passage, sha256));
-        corrected.takePlace(passage, surveyId);
-        book.conclude(passage, UploadState.ACCEPTED, surveyId);
-    }
-
-    /** The same bytes are the same survey: this upload points at it, too. */
-    private void attach(Passage passage, UploadView earlier) {
-        corrected.requireSettled(passage, Objects.requireNonNull(earlier.surveyId()));
-        String seen = "survey " + earlier.surveyId() + ", handed in as " + earlier.fileName();
-        passage.remark(List.of(Remark.of(RemarkCode.SAME_FILE, Place.FILE, seen, "")));
-        book.conclude(passage, UploadState.ACCEPTED, earlier.stringId(), earlier.surveyId());
     }
 
     private Receipt firstReceipt(Handover handover, byte[] sha256) {
@@ -201,19 +167,11 @@ public class Intake {
     }
 
     private Handover held(UUID id, String reason) {
-        UploadView seen = upload(id);
-        requireToSettle(seen);
+        requireToSettle(upload(id));
         if (reason.isBlank()) {
             throw new Refused("Give the reason, so that others understand it later.");
         }
-        book.queueUp(HexFormat.of().parseHex(seen.sha256()));
-        Long claimed = book.claimedString(id);
-        UploadView upload = upload(id);
-        if (upload.state() != UploadState.HELD) {
-            throw new Conflict("This upload is not held any more: it was "
-                    + upload.state().word().toLowerCase(Locale.ROOT) + ".");
-        }
-        return new Handover(id, upload.fileName(), uploads.raw(id), claimed, upload.correction());
+        return held.lock(id);
     }
 
     private void requireToSettle(UploadView upload) {

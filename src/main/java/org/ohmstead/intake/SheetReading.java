@@ -19,11 +19,15 @@ import org.ohmstead.intake.file.SurveySheet;
 import org.ohmstead.intake.map.ColumnMap;
 import org.ohmstead.intake.map.MapReading;
 import org.ohmstead.intake.map.MappedFile;
+import org.ohmstead.intake.repair.UseMap;
 import org.springframework.stereotype.Component;
 
-/** The first stage: bytes become one survey sheet. */
+/** The first stage: bytes become survey sheets. */
 @Component
 class SheetReading {
+
+    /** More surveys in one file are history, which is loaded in bulk. */
+    static final int MOST_PARTS = 60;
 
     private final ColumnMapShelf maps;
     private final Access access;
@@ -33,47 +37,75 @@ class SheetReading {
         this.access = access;
     }
 
-    /** Whether exactly one readable sheet came out, of the house's own form or by a saved column map. */
+    /** Whether one readable sheet came out, of the house's own form or by a saved column map. */
     boolean read(Passage passage) {
-        List<SurveySheet> first = new ArrayList<>(1);
-        FileReading file = reading(passage.handover().bytes(), first);
+        Optional<UseMap> asked = UseMap.lastOf(passage.steps());
+        if (asked.isPresent()) {
+            return readBy(passage, maps.version(asked.get().name(), asked.get().version()));
+        }
+        List<SurveySheet> sheets = new ArrayList<>();
+        FileReading file = reading(passage.handover().bytes(), sheets);
         Optional<ColumnMapView> map =
                 file.sheets() == 0 ? fitting(passage.handover().bytes()) : Optional.empty();
         if (map.isPresent()) {
-            String named = map.get().name() + ", version " + map.get().version();
-            passage.remark(List.of(Remark.of(RemarkCode.READ_BY_MAP, Place.FILE, named, "")));
-            return readBy(passage, map.get().map());
+            return readBy(passage, map.get());
         }
         passage.remark(remarks(file.findings(), RemarkCode.FILE_UNREADABLE));
-        if (file.sheets() > 1) {
-            passage.remark(
-                    List.of(Remark.of(RemarkCode.SEVERAL_SHEETS, Place.FILE, file.sheets() + " sheets", "one sheet")));
-            return false;
-        }
-        first.forEach(sheet -> passage.remark(remarks(sheet.findings(), RemarkCode.SHEET_UNREADABLE)));
-        if (passage.verdict() == UploadState.REFUSED || first.isEmpty()) {
-            return false;
-        }
-        passage.read(first.get(0));
-        return true;
+        return choose(passage, sheets, file.sheets());
     }
 
-    /** Whether exactly one readable survey came out by this map. */
+    private boolean readBy(Passage passage, ColumnMapView map) {
+        String named = map.name() + ", version " + map.version();
+        passage.remark(List.of(Remark.of(RemarkCode.READ_BY_MAP, Place.FILE, named, "")));
+        return readBy(passage, map.map());
+    }
+
+    /** Whether one readable survey came out by this map. */
     boolean readBy(Passage passage, ColumnMap map) {
         MappedFile file = mapped(passage.handover().bytes(), map);
         passage.remark(remarks(file.findings(), RemarkCode.FILE_UNREADABLE));
-        if (file.sheets().size() != 1) {
-            String seen = file.sheets().size() + " surveys";
-            passage.remark(List.of(Remark.of(RemarkCode.SEVERAL_SHEETS, Place.FILE, seen, "one survey")));
+        if (file.sheets().isEmpty()) {
+            Place place = Place.FILE;
+            passage.remark(List.of(Remark.of(RemarkCode.SHEET_UNREADABLE, place, "no readings", "readings")));
+        }
+        return choose(passage, file.sheets(), file.sheets().size());
+    }
+
+    /** The only sheet, or the one of the asked part. Several are left for passages of their own. */
+    private boolean choose(Passage passage, List<SurveySheet> sheets, int count) {
+        if (passage.verdict() == UploadState.REFUSED || sheets.isEmpty()) {
             return false;
         }
-        SurveySheet sheet = file.sheets().get(0);
+        int part = passage.part();
+        if (part > 0) {
+            return part <= sheets.size() ? take(passage, sheets.get(part - 1)) : isGone(passage, count);
+        }
+        if (count == 1) {
+            return take(passage, sheets.get(0));
+        }
+        if (count > MOST_PARTS || passage.handover().correction() != null) {
+            String most = passage.handover().correction() == null ? "at most " + MOST_PARTS : "one, to correct another";
+            passage.remark(List.of(Remark.of(RemarkCode.SEVERAL_SHEETS, Place.FILE, count + " surveys", most)));
+        } else {
+            passage.readSeveral(sheets);
+        }
+        return false;
+    }
+
+    /** Goes on with that sheet, if it is readable. */
+    boolean take(Passage passage, SurveySheet sheet) {
         passage.remark(remarks(sheet.findings(), RemarkCode.SHEET_UNREADABLE));
-        if (passage.verdict() == UploadState.REFUSED) {
+        if (!sheet.isReadable()) {
             return false;
         }
         passage.read(sheet);
         return true;
+    }
+
+    private static boolean isGone(Passage passage, int count) {
+        passage.remark(List.of(
+                Remark.of(RemarkCode.SHEET_UNREADABLE, Place.FILE, count + " surveys", "at least " + passage.part())));
+        return false;
     }
 
     /** The saved map that fits and names the most titles; of equal ones the one saved last. */
@@ -99,11 +131,11 @@ class SheetReading {
         }
     }
 
-    private static FileReading reading(byte[] bytes, List<SurveySheet> first) {
+    private static FileReading reading(byte[] bytes, List<SurveySheet> sheets) {
         try {
             return SheetReader.read(ByteSource.of(bytes), sheet -> {
-                if (first.isEmpty()) {
-                    first.add(sheet);
+                if (sheets.size() < MOST_PARTS) {
+                    sheets.add(sheet);
                 }
             });
         } catch (IOException impossible) {

@@ -10,6 +10,7 @@ import org.ohmstead.intake.check.Place;
 import org.ohmstead.intake.check.Remark;
 import org.ohmstead.intake.check.RemarkCode;
 import org.ohmstead.intake.file.SheetFacts;
+import org.ohmstead.intake.repair.AssignTo;
 import org.springframework.stereotype.Component;
 
 /** The second stage: which string of the register the sheet is about. */
@@ -27,9 +28,22 @@ class StringMatching {
     boolean match(Passage passage) {
         SheetFacts facts = Objects.requireNonNull(passage.sheet()).facts();
         Long claimed = passage.handover().claimedStringId();
-        Optional<StringView> string = isNamed(facts) ? named(passage, facts, claimed) : claimed(passage, claimed);
+        Optional<AssignTo> assigned = AssignTo.lastOf(passage.steps());
+        Optional<StringView> string = assigned.isPresent()
+                ? assigned(passage, assigned.get())
+                : isNamed(facts) ? named(passage, facts, claimed) : claimed(passage, claimed);
         string.ifPresent(found -> passage.matched(register.blueprint(found.id())));
         return string.isPresent();
+    }
+
+    /** A person has said which it is: neither sheet nor upload is asked any more. */
+    private Optional<StringView> assigned(Passage passage, AssignTo assigned) {
+        Optional<StringView> string = register.findString(assigned.site(), assigned.string());
+        if (string.isEmpty()) {
+            String name = assigned.site() + " / " + assigned.string();
+            hold(passage, RemarkCode.STRING_UNKNOWN, name, "a string of the register");
+        }
+        return string;
     }
 
     private Optional<StringView> named(Passage passage, SheetFacts facts, @Nullable Long claimed) {

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.fleet.StringBlueprint;
+import org.ohmstead.kernel.Conflict;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -40,6 +41,18 @@ class UploadBook {
 
     /** @return false when the name is taken; the other's commit was waited for */
     boolean enter(Handover handover, byte[] sha256, String receivedBy) {
+        return enter(handover, sha256, receivedBy, null, null);
+    }
+
+    /** One survey of a file of several. */
+    void enterPart(Handover part, byte[] sha256, String receivedBy, UUID whole, int number) {
+        if (!enter(part, sha256, receivedBy, whole, number)) {
+            throw new Conflict("Upload " + part.id() + ", the name of a part of this file, was used before.");
+        }
+    }
+
+    private boolean enter(
+            Handover handover, byte[] sha256, String receivedBy, @Nullable UUID partOf, @Nullable Integer part) {
         Timestamp now = Timestamp.from(clock.instant());
         Correction correction = handover.correction();
         jdbc.sql("insert into raw_file (sha256, byte_count, content, stored_at) values (?, ?, ?, ?)"
@@ -48,8 +61,9 @@ class UploadBook {
                 .update();
         return jdbc.sql("""
                         insert into upload (id, sha256, file_name, received_at, received_by, claimed_string_id,
-                          supersedes, supersedes_reason, state, stage)
-                        values (:id, :sha256, :fileName, :now, :by, :claimed, :supersedes, :why, 'RECEIVED', 'RECEIVED')
+                          supersedes, supersedes_reason, part_of, part, state, stage)
+                        values (:id, :sha256, :fileName, :now, :by, :claimed, :supersedes, :why, :partOf, :part,
+                          'RECEIVED', 'RECEIVED')
                         on conflict (id) do nothing
                         """)
                         .param("id", handover.id())
@@ -60,6 +74,8 @@ class UploadBook {
                         .param("claimed", handover.claimedStringId())
                         .param("supersedes", correction == null ? null : correction.surveyId())
                         .param("why", correction == null ? null : correction.reason())
+                        .param("partOf", partOf)
+                        .param("part", part, java.sql.Types.INTEGER)
                         .update()
                 == 1;
     }

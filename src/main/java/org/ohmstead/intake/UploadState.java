@@ -4,7 +4,9 @@ package org.ohmstead.intake;
 public enum UploadState {
     ACCEPTED("Accepted"),
     HELD("Held"),
-    REFUSED("Refused");
+    REFUSED("Refused"),
+    /** A file of several surveys; each part has a state of its own. */
+    IN_PARTS("In parts");
 
     private final String word;
 

@@ -13,6 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param jars how many jar readings were stored
  * @param links how many link readings were stored
  * @param supersedes the survey whose place its survey is to take, or took
+ * @param partOf the upload of the whole file, when this is one of its surveys
+ * @param part which of them, counted from 1
+ * @param repairs steps by which the survey was put right, those taken back too
+ * @param parts of a file of several surveys: one each
  */
 public record UploadView(
         UUID id,
@@ -33,10 +37,16 @@ public record UploadView(
         @Nullable String settledReason,
         @Nullable Long supersedes,
         @Nullable String supersedesReason,
-        List<RemarkView> remarks) {
+        @Nullable UUID partOf,
+        @Nullable Integer part,
+        List<RemarkView> remarks,
+        List<RepairView> repairs,
+        List<UploadView> parts) {
 
     public UploadView {
         remarks = List.copyOf(remarks);
+        repairs = List.copyOf(repairs);
+        parts = List.copyOf(parts);
     }
 
     @Nullable
@@ -44,7 +54,17 @@ public record UploadView(
         return supersedes == null || supersedesReason == null ? null : new Correction(supersedes, supersedesReason);
     }
 
-    UploadView with(int jarsStored, int linksStored, List<RemarkView> remarksMade) {
+    /** With the gravest of its remarks only, as lists show it. */
+    UploadView headed(List<RemarkView> headline) {
+        return with(0, 0, headline, List.of(), List.of());
+    }
+
+    UploadView with(
+            int jarsStored,
+            int linksStored,
+            List<RemarkView> remarksMade,
+            List<RepairView> repairsMade,
+            List<UploadView> partsOfIt) {
         return new UploadView(
                 id,
                 fileName,
@@ -64,6 +84,10 @@ public record UploadView(
                 settledReason,
                 supersedes,
                 supersedesReason,
-                remarksMade);
+                partOf,
+                part,
+                remarksMade,
+                repairsMade,
+                partsOfIt);
     }
 }

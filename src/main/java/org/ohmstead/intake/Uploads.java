@@ -29,10 +29,12 @@ class Uploads {
 
     private final JdbcClient jdbc;
     private final UploadRemarks remarks;
+    private final RepairBook repairs;
 
-    Uploads(JdbcClient jdbc, UploadRemarks remarks) {
+    Uploads(JdbcClient jdbc, UploadRemarks remarks, RepairBook repairs) {
         this.jdbc = jdbc;
         this.remarks = remarks;
+        this.repairs = repairs;
     }
 
     Optional<UploadView> find(UUID id, Person person) {
@@ -40,17 +42,18 @@ class Uploads {
                 .param("id", id)
                 .query(Uploads::view)
                 .optional()
-                .map(this::whole);
+                .map(upload -> whole(upload, person));
     }
 
-    /** The earliest other upload of the same bytes from which a survey came. */
-    Optional<UploadView> storedEarlier(byte[] sha256, UUID otherThan, Person person) {
+    /** The earliest other upload of the same bytes, or of the same part of them, from which a survey came. */
+    Optional<UploadView> storedEarlier(byte[] sha256, Passage passage, Person person) {
         return asked(
                         SELECT + " and u.sha256 = :sha256 and u.id <> :id and u.survey_id is not null"
-                                + " order by u.received_at limit 1",
+                                + " and coalesce(u.part, 0) = :part order by u.received_at limit 1",
                         person)
                 .param("sha256", sha256)
-                .param("id", otherThan)
+                .param("id", passage.handover().id())
+                .param("part", passage.part())
                 .query(Uploads::view)
                 .optional();
     }
@@ -65,7 +68,7 @@ class Uploads {
         Map<UUID, RemarkView> gravest =
                 remarks.gravest(latest.stream().map(UploadView::id).toList());
         return latest.stream()
-                .map(upload -> upload.with(0, 0, headline(gravest.get(upload.id()))))
+                .map(upload -> upload.headed(headline(gravest.get(upload.id()))))
                 .toList();
     }
 
@@ -80,10 +83,32 @@ class Uploads {
                 .single();
     }
 
-    private UploadView whole(UploadView upload) {
+    /** The string that the client said it belongs to. */
+    @Nullable
+    Long claimedString(UUID id) {
+        return jdbc.sql("select coalesce(claimed_string_id, 0) from upload where id = ?")
+                .param(id)
+                .query(Long.class)
+                .optional()
+                .filter(claimed -> claimed != 0)
+                .orElse(null);
+    }
+
+    private UploadView whole(UploadView upload, Person person) {
         Long surveyId = upload.surveyId();
         int[] stored = surveyId == null ? new int[2] : stored(surveyId);
-        return upload.with(stored[0], stored[1], remarks.of(upload.id()));
+        List<UploadView> parts = upload.state() == UploadState.IN_PARTS ? parts(upload.id(), person) : List.of();
+        return upload.with(stored[0], stored[1], remarks.of(upload.id()), repairs.all(upload.id()), parts);
+    }
+
+    private List<UploadView> parts(UUID id, Person person) {
+        return asked(SELECT + " and u.part_of = :id order by u.part", person)
+                .param("id", id)
+                .query(Uploads::view)
+                .list()
+                .stream()
+                .map(part -> whole(part, person))
+                .toList();
     }
 
     private int[] stored(long surveyId) {
@@ -124,6 +149,10 @@ class Uploads {
                 row.getString("settled_reason"),
                 row.getObject("supersedes", Long.class),
                 row.getString("supersedes_reason"),
+                row.getObject("part_of", UUID.class),
+                row.getObject("part", Integer.class),
+                List.of(),
+                List.of(),
                 List.of());
     }
 

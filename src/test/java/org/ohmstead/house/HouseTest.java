@@ -51,6 +51,13 @@ class HouseTest {
             Map.entry("intake.forensics", List.of(ROOT + "statistics")),
             Map.entry("intake.check", List.of(ROOT + "intake.file", ROOT + "intake.forensics", ROOT + "statistics")),
             Map.entry("capacity.model", List.of("de.siegmar.fastcsv..")),
+            Map.entry(
+                    "intake.repair",
+                    List.of(
+                            ROOT + "intake.file",
+                            ROOT + "intake.check",
+                            ROOT + "intake.forensics",
+                            ROOT + "statistics")),
             Map.entry("assessment.model", List.of("org.hipparchus..", ROOT + "statistics")),
             Map.entry("programme.rules", List.of()),
             Map.entry(

@@ -1,8 +1,10 @@
 package org.ohmstead.intake;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Reach;
@@ -19,9 +21,11 @@ public class IntakeEstate {
     private static final AtomicInteger COUNT = new AtomicInteger();
 
     private final FleetRegister register;
+    private final Intake intake;
     private final Access access;
 
-    IntakeEstate(FleetRegister register, Access access) {
+    IntakeEstate(FleetRegister register, Intake intake, Access access) {
+        this.intake = intake;
         this.register = register;
         this.access = access;
     }
@@ -34,6 +38,27 @@ public class IntakeEstate {
             register.createJarType(Entries.jarType(code));
             return register.createString(withOneStrap(code));
         });
+    }
+
+    /** Two strings of 30 jars at one site, each with four surveys that show its pattern. */
+    public List<StringView> twoWithHistory() {
+        String code = "INT-" + COUNT.incrementAndGet();
+        return access.asSystem("intake test", () -> {
+            register.createArea(Entries.area(code));
+            register.createSite(Entries.site(code, code));
+            register.createJarType(Entries.jarType(code));
+            return List.of(remembered(code, "A"), remembered(code, "B"));
+        });
+    }
+
+    private StringView remembered(String code, String name) {
+        StringView string = register.createString(new StringEntry(
+                code, name, code, List.of(30), 1, 2.23, 120.0, 120.0, 10.5, 1, Entries.COMMISSIONED, 12, null));
+        for (String day : List.of("2024-03-01", "2024-09-01", "2025-03-01", "2025-09-01")) {
+            byte[] sheet = PatternedWalk.of(string, day + "T10:00").sheet().getBytes(StandardCharsets.UTF_8);
+            intake.receive(new Handover(UUID.randomUUID(), "history.csv", sheet, null));
+        }
+        return string;
     }
 
     public static Reach only(StringView string) {

@@ -66,6 +66,6 @@ public final class Checks {
                 .map(check -> check.look(survey))
                 .flatMap(Optional::stream)
                 .toList();
-        return new CheckedSurvey(survey.laidOut(), remarks);
+        return new CheckedSurvey(survey.laidOut(), remarks, survey.walk());
     }
 }

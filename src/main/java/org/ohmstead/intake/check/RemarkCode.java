@@ -11,9 +11,12 @@ public enum RemarkCode {
     SHEET_UNREADABLE(REFUSE, "No survey can be made of this sheet.", "Correct the sheet and hand it in again."),
     SEVERAL_SHEETS(
             REFUSE,
-            "The file holds several surveys, and one upload takes one.",
-            "Hand the sheets in one by one, or load them as history in bulk."),
-    VALUE_LOST(HOLD, "A value could not be read and was left out.", "Correct the cell and hand the file in again."),
+            "The file holds more surveys than one upload takes.",
+            "Load them as history in bulk, or hand the sheets in one by one."),
+    VALUE_LOST(
+            HOLD,
+            "A value could not be read and was left out.",
+            "Give the cell's value by a repair, or do without it."),
     READ_BY_RULE(NOTE, "A doubtful form was read by its written rule.", "Nothing, if that is what was meant."),
     READ_BY_MAP(
             NOTE,
@@ -46,6 +49,11 @@ public enum RemarkCode {
             "The survey that this file corrects does not count any more.",
             "Look which survey counts now. Accept this one only if it is to count beside it; else refuse it."),
 
+    REPAIR_MISFITS(
+            HOLD,
+            "A repair made before does not fit the survey any more.",
+            "Take the repair back, and look what the survey needs now."),
+
     POSITION_MISSING(
             HOLD,
             "Jars of the string have no ohmic value: skipped on the walk, or the trigger missed.",
@@ -69,15 +77,15 @@ public enum RemarkCode {
     ORDER_REVERSED(
             HOLD,
             "The readings fit this string walked from the other end.",
-            "Find out where the walk began. Number the rows from the positive end and hand the file in again."),
+            "Find out where the walk began. If it was at the negative end, turn the walk round by a repair."),
     ORDER_SKIPPED(
             HOLD,
             "From about here on every reading fits the next jar: a jar was left out, and the count is one short.",
-            "Look on site which jar it was and measure it; move the rows after it up by one and hand the file in again."),
+            "Look on site which jar it was and measure it; a repair leaves the gap and moves the rows after it up by one."),
     ORDER_READ_TWICE(
             HOLD,
             "From about here on every reading fits the jar before: a jar was read twice, and the count is one ahead.",
-            "Take the second reading out, move the rows after it back by one and measure the last jar."),
+            "Take the second reading out by a repair, which moves the rows after it back by one; measure the last jar."),
     ORDER_SWAPPED(
             HOLD,
             "The readings of two jars fit each other's places.",
@@ -85,7 +93,7 @@ public enum RemarkCode {
     ORDER_OTHER_STRING(
             HOLD,
             "The readings have the pattern of another string of this site.",
-            "Make sure which string was measured, name that one and hand the file in again."),
+            "Make sure which string was measured, and give the survey to that one by a repair."),
     ORDER_UNSEEN(
             NOTE,
             "Whether the jars were read in their order can't be told from this string's history.",
@@ -119,7 +127,7 @@ public enum RemarkCode {
     UNIT_SLIP(
             HOLD,
             "All values of a column are about a thousand times what they should be, or a thousandth.",
-            "Correct the unit in the column's title: milli and micro are easily mixed up."),
+            "Set the column's unit by a repair: milli and micro are easily mixed up."),
     RECIPROCAL_SLIP(
             HOLD,
             "The ohmic values look like the reciprocal of what they should be.",

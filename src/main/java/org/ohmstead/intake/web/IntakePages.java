@@ -112,6 +112,7 @@ class IntakePages {
         model.addAttribute("standing", standing(upload));
         model.addAttribute("lines", RawText.of(intake.raw(id), upload.remarks()));
         model.addAttribute("maySettle", access.current().may(Permission.SETTLE_SURVEYS));
+        model.addAttribute("mayRepair", access.current().may(Permission.HAND_IN_SURVEYS));
         return "intake/receipt";
     }
 

@@ -11,6 +11,7 @@ import org.ohmstead.intake.Correction;
 import org.ohmstead.intake.Handover;
 import org.ohmstead.intake.Intake;
 import org.ohmstead.intake.Receipt;
+import org.ohmstead.intake.RemarkedFiles;
 import org.ohmstead.intake.UploadState;
 import org.ohmstead.intake.UploadView;
 import org.springframework.http.ContentDisposition;
@@ -38,11 +39,13 @@ class UploadResource {
     private static final int MOST_LISTED = 200;
 
     private final Intake intake;
+    private final RemarkedFiles remarked;
     private final ReceiptJsons receipts;
     private final UploadBody body;
 
-    UploadResource(Intake intake, ReceiptJsons receipts, UploadBody body) {
+    UploadResource(Intake intake, RemarkedFiles remarked, ReceiptJsons receipts, UploadBody body) {
         this.intake = intake;
+        this.remarked = remarked;
         this.receipts = receipts;
         this.body = body;
     }
@@ -113,6 +116,21 @@ class UploadResource {
                 .header(HttpHeaders.CONTENT_DISPOSITION, attachment.toString())
                 .header("X-Content-Type-Options", "nosniff")
                 .body(intake.raw(id));
+    }
+
+    /** The file's rows with a last column that says what was remarked on each. */
+    @GetMapping("/{id}/remarked")
+    ResponseEntity<byte[]> remarked(@PathVariable UUID id) {
+        String name = intake.upload(id).fileName();
+        String stem = name.contains(".") ? name.substring(0, name.lastIndexOf('.')) : name;
+        ContentDisposition attachment = ContentDisposition.attachment()
+                .filename(stem + " with remarks.csv", StandardCharsets.UTF_8)
+                .build();
+        return ResponseEntity.ok()
+                .contentType(new MediaType("text", "csv", StandardCharsets.UTF_8))
+                .header(HttpHeaders.CONTENT_DISPOSITION, attachment.toString())
+                .header("X-Content-Type-Options", "nosniff")
+                .body(("\uFEFF" + remarked.of(id)).getBytes(StandardCharsets.UTF_8));
     }
 
     @PostMapping("/{id}/accept")
