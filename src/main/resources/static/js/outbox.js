@@ -154,15 +154,31 @@
     return save(Object.assign(entry, { state: "waiting", why: why, attempts: attempts, nextAt: Date.now() + wait }));
   }
 
+  // a file of several surveys has a receipt for each; the gravest outcome is the file's
+  function parts(receipt) {
+    return receipt.parts && receipt.parts.length ? receipt.parts : [receipt];
+  }
+
+  function outcome(receipt) {
+    var states = parts(receipt).map(function (part) {
+      return part.state;
+    });
+    return states.indexOf("HELD") >= 0 ? "held" : states.indexOf("REFUSED") >= 0 ? "refused" : "handed";
+  }
+
   function taken(entry, receipt) {
     if (receipt.sha256 !== entry.sha256) {
       return later(entry, "The answer was no receipt for this file; it is sent again.");
     }
-    var state = { ACCEPTED: "handed", HELD: "held", REFUSED: "refused" }[receipt.state] || "handed";
-    var remarks = receipt.remarks.slice(0, 30).map(function (remark) {
+    var state = outcome(receipt);
+    var made = parts(receipt).flatMap(function (part) {
+      return part.remarks;
+    });
+    var remarks = made.slice(0, 30).map(function (remark) {
       return { severity: remark.severity, place: remark.place, message: remark.message, remedy: remark.remedy };
     });
-    var kept = { string: receipt.string, surveyId: receipt.surveyId, jars: receipt.jars, links: receipt.links, at: receipt.receivedAt, remarks: remarks };
+    var several = parts(receipt).length > 1 ? parts(receipt).length + " surveys" : null;
+    var kept = { string: receipt.string || several, surveyId: receipt.surveyId, jars: receipt.jars, links: receipt.links, at: receipt.receivedAt, remarks: remarks };
     return save(Object.assign(entry, { state: state, why: "", receipt: kept, bytes: null }));
   }
 
