@@ -27,6 +27,9 @@ class StepForm {
         StepKind kind = kind(asked.get("kind"));
         Map<String, Object> arguments = new HashMap<>(asked);
         arguments.values().removeIf(value -> value == null || value.equals(""));
+        if (kind == StepKind.FIX_READING) {
+            arguments.putIfAbsent("strap", "LINK".equals(arguments.get("what")) ? 1 : 0);
+        }
         try {
             return json.convertValue(arguments, kind.type());
         } catch (JacksonException e) {
