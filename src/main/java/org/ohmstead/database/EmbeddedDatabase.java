@@ -98,7 +98,7 @@ public final class EmbeddedDatabase implements AutoCloseable {
                 .setServerConfig("fsync", "on")
                 .setServerConfig("synchronous_commit", "on")
                 .setServerConfig("full_page_writes", "on")
-                .setServerConfig("max_connections", "60")
+                .setServerConfig("max_connections", "100")
                 .setServerConfig("listen_addresses", "localhost")
                 .setServerConfig("unix_socket_directories", "")
                 .setServerConfig("max_wal_size", "2GB")

@@ -88,7 +88,7 @@ class ReplacementReport implements ReportMaker {
                                                 + ": their jars are counted, but no cost holds them"),
                         new Fact(
                                 "Ranges",
-                                "hold the number four times in five, if jars fail independently of each other;"
+                                "hold the number four times in five, widened by a fifth for what jars share;"
                                         + " ranges don't add up, expected numbers do")),
                 List.of(costs(items), quarters(forecast, total(forecast, wish.area())), itemSection(items)),
                 "What is forecast is that a jar passes its ohmic limit; whether it still holds its load only a capacity"

@@ -52,7 +52,7 @@ class PublishedFiguresTest {
     void everyLimitStandsInTheDocumentWithItsDefault(Limit limit) throws IOException {
         String row = "| `" + limit + "` | "
                 + BigDecimal.valueOf(limit.standard())
-                        .setScale(2, RoundingMode.HALF_UP)
+                        .setScale(3, RoundingMode.HALF_UP)
                         .stripTrailingZeros()
                         .toPlainString();
         assertThat(Files.readString(Path.of("docs", "assessment.md")).replaceAll("(\\.\\d)0 ", "$1 "))
