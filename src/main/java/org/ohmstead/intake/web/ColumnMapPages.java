@@ -1,6 +1,7 @@
 package org.ohmstead.intake.web;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -82,15 +83,21 @@ class ColumnMapPages {
             RedirectAttributes redirect) {
         UploadView sample = intake.upload(upload);
         String name = MapForm.one(form, "name");
+        ColumnMap map = MapForm.map(form);
         try {
-            maps.save(name, null, MapForm.one(form, "belongsTo").strip(), MapForm.map(form));
+            maps.save(name, null, MapForm.one(form, "belongsTo").strip(), map);
         } catch (Refused e) {
             model.addAttribute("problem", e.getMessage());
-            return builder(sample, MapForm.map(form), name, model);
+            return builder(sample, map, name, model);
         }
         redirect.addFlashAttribute("notice", "The column map is saved, and the file was handed in again.");
-        Handover again = new Handover(UUID.randomUUID(), sample.fileName(), intake.raw(upload), null);
+        Handover again = new Handover(nameOf(upload, name, map), sample.fileName(), intake.raw(upload), null);
         return "redirect:/intake/" + intake.receive(again).upload().id();
+    }
+
+    /** The same form sent twice is one upload. */
+    private static UUID nameOf(UUID sample, String map, ColumnMap content) {
+        return UUID.nameUUIDFromBytes((sample + "\n" + map + "\n" + content).getBytes(StandardCharsets.UTF_8));
     }
 
     @PostMapping("/intake/maps/retire")
