@@ -121,7 +121,7 @@ class ForecastBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1440,false", "1440,true", "390,false", "390,true"})
+    @CsvSource({"1440,false", "390,true"})
     void whatLiesAheadIsShownWithoutAFault(int width, boolean dark) {
         Page page = signedIn(width, dark);
         String of = "/strings/" + string.id();

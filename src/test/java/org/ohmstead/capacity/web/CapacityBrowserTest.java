@@ -64,7 +64,7 @@ class CapacityBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1440,false", "1440,true", "390,false", "390,true"})
+    @CsvSource({"1440,false", "390,true"})
     void aTestIsEnteredAndReadWithoutAFault(int width, boolean dark) {
         Page page = signedIn(width, dark);
         String own = "http://localhost:" + port + "/strings/" + string.id() + "/capacity-tests";

@@ -64,7 +64,7 @@ class HistoryBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1440,false", "1440,true", "390,false", "390,true"})
+    @CsvSource({"1440,false", "390,true"})
     void aHistoryIsSentAndItsFilesAreFollowedToTheirReceipts(int width, boolean dark) {
         StringView string = estate.stringOfSix();
         Page page = signedIn(width, dark);

@@ -59,7 +59,7 @@ class MapBuilderBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1440,false", "1440,true", "390,false", "390,true"})
+    @CsvSource({"1440,false", "390,true"})
     void aForeignTableBecomesASurveyByAMapBuiltFromItsReceipt(int width, boolean dark) {
         StringView string = estate.stringOfSix();
         Page page = signedIn(width, dark);

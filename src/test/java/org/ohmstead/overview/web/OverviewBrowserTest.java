@@ -65,7 +65,7 @@ class OverviewBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1440,false", "1440,true", "390,false", "390,true"})
+    @CsvSource({"1440,false", "390,true"})
     void fromTheEstateToTheJarWithoutAFault(int width, boolean dark) {
         Page page = signedIn(width, dark);
         check(page);
