@@ -177,8 +177,8 @@ class StepsTest {
 
         assertThat(new Disregard(line, 3).on(sheet, written.ground()).findings())
                 .isEmpty();
-        assertThat(new Disregard(line, 2).on(sheet, written.ground()).findings())
-                .hasSize(1);
+        assertThatThrownBy(() -> new Disregard(line, 2).on(sheet, written.ground()))
+                .isInstanceOf(Refused.class);
     }
 
     @Test
