@@ -110,8 +110,7 @@ class EveryRepairTest {
                         : json(post(upload + "/accept"), "{\"reason\": \"the rest is read next time\"}"));
 
         assertThat(JsonPath.<String>read(receipt, "$.state")).isEqualTo("ACCEPTED");
-        assertThat(JsonPath.<List<String>>read(receipt, "$.repairs[*].kind"))
-                .containsExactly(kind.name(), kind.name());
+        assertThat(JsonPath.<List<String>>read(receipt, "$.repairs[*].kind")).containsExactly(kind.name(), kind.name());
         assertThat(JsonPath.<List<Boolean>>read(receipt, "$.repairs[*].takenBack"))
                 .containsExactly(true, false);
         assertThat(actsOn(id))
@@ -232,10 +231,11 @@ class EveryRepairTest {
         String row = String.join(",", row(5));
         String sheet = walk().sheet().replace("\n" + row, "\n" + row.replace(cell(5, 2), cell(5, 2) + " V"));
         int line = sheet.lines().toList().indexOf(row.replace(cell(5, 2), cell(5, 2) + " V")) + 1;
-        return new Fault(sheet, "VALUE_LOST", "\"line\": " + line + ", \"column\": 3, \"reason\": \"smudged\"", survey -> {
-            asWalked(survey);
-            assertThat(survey.readings().volts()[4]).isNaN();
-        });
+        return new Fault(
+                sheet, "VALUE_LOST", "\"line\": " + line + ", \"column\": 3, \"reason\": \"smudged\"", survey -> {
+                    asWalked(survey);
+                    assertThat(survey.readings().volts()[4]).isNaN();
+                });
     }
 
     private PatternedWalk walk() {
