@@ -20,13 +20,21 @@ class DemoLoading implements ApplicationRunner {
 
     private final HistoryLoading history;
     private final UploadLoading uploads;
+    private final RoundLoading rounds;
     private final Assessments assessments;
     private final Access access;
     private final Clock clock;
 
-    DemoLoading(HistoryLoading history, UploadLoading uploads, Assessments assessments, Access access, Clock clock) {
+    DemoLoading(
+            HistoryLoading history,
+            UploadLoading uploads,
+            RoundLoading rounds,
+            Assessments assessments,
+            Access access,
+            Clock clock) {
         this.history = history;
         this.uploads = uploads;
+        this.rounds = rounds;
         this.assessments = assessments;
         this.access = access;
         this.clock = clock;
@@ -44,6 +52,7 @@ class DemoLoading implements ApplicationRunner {
                     "Demo estate: {} strings with eight years of surveys are there; judging them",
                     estate.strings().size());
             assessments.reassessEstate();
+            rounds.plan(estate.today());
         }
         uploads.handIn(estate);
     }

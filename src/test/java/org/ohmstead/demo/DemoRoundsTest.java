@@ -47,6 +47,15 @@ class DemoRoundsTest {
     }
 
     @Test
+    void oneAreaIsPlannedAlready() {
+        List<RoundView> planned = access.asSystem("demo test", () -> rounds.between(TODAY, TODAY.plusWeeks(9)));
+        assertThat(planned)
+                .filteredOn(RoundView::crew, "Crew Estuary")
+                .isNotEmpty()
+                .allSatisfy(round -> assertThat(round.tasks()).isNotEmpty());
+    }
+
+    @Test
     void whatIsPlannedIsNotSuggestedAgainAndCanBeMovedAndCancelled() {
         SuggestedRound first = quarter(TODAY).rounds().get(0);
         access.asSystem("demo test", () -> {
