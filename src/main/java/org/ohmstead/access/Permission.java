@@ -4,6 +4,7 @@ package org.ohmstead.access;
 public enum Permission {
     SEE_ESTATE("see the estate"),
     HAND_IN_SURVEYS("hand in surveys"),
+    DO_WORK("raise, plan and report work"),
     SETTLE_SURVEYS("accept, refuse or void surveys"),
     EDIT_REGISTER("change the register"),
     OVERRULE("overrule a judgement"),

@@ -1,5 +1,6 @@
 package org.ohmstead.access;
 
+import static org.ohmstead.access.Permission.DO_WORK;
 import static org.ohmstead.access.Permission.EDIT_REGISTER;
 import static org.ohmstead.access.Permission.HAND_IN_SURVEYS;
 import static org.ohmstead.access.Permission.OVERRULE;
@@ -11,8 +12,8 @@ import java.util.Set;
 
 /** What kind of work a person does here, and so what they may do. */
 public enum Role {
-    CREW("Crew", Set.of(SEE_ESTATE, HAND_IN_SURVEYS)),
-    ENGINEER("Engineer", Set.of(SEE_ESTATE, HAND_IN_SURVEYS, SETTLE_SURVEYS, EDIT_REGISTER, OVERRULE)),
+    CREW("Crew", Set.of(SEE_ESTATE, HAND_IN_SURVEYS, DO_WORK)),
+    ENGINEER("Engineer", Set.of(SEE_ESTATE, HAND_IN_SURVEYS, DO_WORK, SETTLE_SURVEYS, EDIT_REGISTER, OVERRULE)),
     MANAGER("Manager", Set.of(SEE_ESTATE, SIGN_OFF)),
     ADMINISTRATOR("Administrator", Set.of(Permission.values()));
 

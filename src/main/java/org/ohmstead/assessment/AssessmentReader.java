@@ -3,10 +3,14 @@ package org.ohmstead.assessment;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ohmstead.access.Reach;
+import org.ohmstead.assessment.model.JarJudgement;
+import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.kernel.Urgency;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -37,20 +41,38 @@ class AssessmentReader {
                 .optional();
     }
 
+    List<StringJudgement> judgements(Collection<Long> stringIds, Reach reach) {
+        Map<Long, List<JarJudgement>> jars = units.jars(stringIds);
+        Map<Long, List<LinkJudgement>> links = units.links(stringIds);
+        return jdbc.sql("select a.*" + IN_FORCE + """
+                        join battery_string b on b.id = c.string_id join site s on s.id = b.site_id
+                        where c.string_id = any (:ids) and (:everywhere or s.area_id = any (:areaIds))
+                        order by c.string_id""")
+                .param("ids", stringIds.toArray(Long[]::new))
+                .param("everywhere", reach.everywhere())
+                .param("areaIds", reach.areaIdArray())
+                .query((row, n) -> judgement(
+                        row,
+                        jars.getOrDefault(row.getLong("string_id"), List.of()),
+                        links.getOrDefault(row.getLong("string_id"), List.of())))
+                .list();
+    }
+
     private AssessmentView view(ResultSet row) throws SQLException {
+        long stringId = row.getLong("string_id");
         return new AssessmentView(
                 row.getLong("id"),
                 row.getTimestamp("assessed_at").toInstant(),
                 row.getString("engine_version"),
                 HexFormat.of().formatHex(row.getBytes("input_fingerprint")),
-                judgement(row));
+                judgement(row, units.jars(stringId), units.links(stringId)));
     }
 
-    private StringJudgement judgement(ResultSet row) throws SQLException {
+    private StringJudgement judgement(ResultSet row, List<JarJudgement> jars, List<LinkJudgement> links)
+            throws SQLException {
         StringDetail detail = json.readValue(row.getString("detail"), StringDetail.class);
-        long stringId = row.getLong("string_id");
         return new StringJudgement(
-                stringId,
+                row.getLong("string_id"),
                 row.getObject("as_of", LocalDate.class),
                 row.getObject("survey_id", Long.class),
                 detail.limitsVersion(),
@@ -62,8 +84,8 @@ class AssessmentReader {
                 detail.reasons(),
                 detail.doubts(),
                 detail.advice(),
-                units.jars(stringId),
-                units.links(stringId));
+                jars,
+                links);
     }
 
     List<StringStanding> standings(Reach reach) {

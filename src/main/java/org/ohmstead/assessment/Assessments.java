@@ -5,6 +5,7 @@ import static org.ohmstead.access.Permission.SETTLE_SURVEYS;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -87,6 +88,13 @@ public class Assessments {
         return reader.latest(stringId).map(instruments::doubted);
     }
 
+    /** The judgements in force of the strings in reach among those, in three queries however many; those never judged are left out. */
+    @Transactional(readOnly = true)
+    public List<StringJudgement> judgements(Collection<Long> stringIds) {
+        access.require(SEE_ESTATE);
+        return reader.judgements(stringIds, access.reach());
+    }
+
     /** Where the lines are drawn: the defaults with what the owner set instead. */
     public Limits limits() {
         access.require(SEE_ESTATE);
@@ -155,6 +163,6 @@ public class Assessments {
         LocalDate surveyedOn = judgement.surveyId() == null ? null : judgement.asOf();
         LocalDate riskOn =
                 judgement.riskDate() == null ? null : judgement.riskDate().on();
-        return new StringAssessed(judgement.stringId(), surveyedOn, judgement.recheckBy(), riskOn);
+        return new StringAssessed(judgement.stringId(), surveyedOn, judgement.recheckBy(), riskOn, judgement);
     }
 }

@@ -6,6 +6,7 @@ import java.sql.Timestamp;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -69,6 +70,14 @@ class OverruleTable {
     /** Of all strings, those that nobody ended; some may have run out. */
     List<OverruleView> standing() {
         return jdbc.sql("select * from overrule where ended_at is null order by string_id, id")
+                .query((row, n) -> view(row))
+                .list();
+    }
+
+    /** The same of those strings. */
+    List<OverruleView> standing(Collection<Long> stringIds) {
+        return jdbc.sql("select * from overrule where ended_at is null and string_id = any (?) order by string_id, id")
+                .params(Arrays.asList((Object) stringIds.toArray(Long[]::new)))
                 .query((row, n) -> view(row))
                 .list();
     }

@@ -5,9 +5,11 @@ import static org.ohmstead.access.Permission.SEE_ESTATE;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.access.Access;
@@ -22,6 +24,7 @@ import org.ohmstead.fleet.StringView;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Refused;
 import org.ohmstead.kernel.Urgency;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -37,6 +40,7 @@ public class Overruling {
     private final OverruleTable table;
     private final Access access;
     private final AuditTrail audit;
+    private final ApplicationEventPublisher events;
     private final Clock clock;
 
     Overruling(
@@ -45,12 +49,14 @@ public class Overruling {
             OverruleTable table,
             Access access,
             AuditTrail audit,
+            ApplicationEventPublisher events,
             Clock clock) {
         this.register = register;
         this.reader = reader;
         this.table = table;
         this.access = access;
         this.audit = audit;
+        this.events = events;
         this.clock = clock;
     }
 
@@ -74,6 +80,7 @@ public class Overruling {
         OverruleView made = table.find(table.add(stringId, wanted, judged.since(), judged.urgency(), by))
                 .orElseThrow();
         note("judgement overruled", string, made);
+        events.publishEvent(new OverrulesChanged(stringId));
         return made;
     }
 
@@ -86,6 +93,7 @@ public class Overruling {
         if (found.endedAt() == null) {
             table.end(id, access.current().username());
             note("overruling ended", string, found);
+            events.publishEvent(new OverrulesChanged(found.stringId()));
         }
         return table.find(id).orElseThrow();
     }
@@ -103,6 +111,25 @@ public class Overruling {
     public Asked asked(StringJudgement judgement) {
         access.require(SEE_ESTATE);
         return Asked.of(judgement, of(judgement.stringId()), today(judgement.stringId()));
+    }
+
+    /** The same of many strings in one query; those for which nothing is overruled are left out. */
+    @Transactional(readOnly = true)
+    public Map<Long, Asked> asked(Collection<StringJudgement> judgements, Function<Long, LocalDate> today) {
+        access.require(SEE_ESTATE);
+        Map<Long, List<OverruleView>> standing =
+                table
+                        .standing(judgements.stream()
+                                .map(StringJudgement::stringId)
+                                .toList())
+                        .stream()
+                        .collect(Collectors.groupingBy(OverruleView::stringId));
+        return judgements.stream()
+                .filter(judgement -> standing.containsKey(judgement.stringId()))
+                .map(judgement -> Asked.of(
+                        judgement, standing.getOrDefault(judgement.stringId(), List.of()), today.apply(judgement.stringId())))
+                .filter(asked -> !asked.inForce().isEmpty())
+                .collect(Collectors.toMap(asked -> asked.judgement().stringId(), Function.identity()));
     }
 
     /** Of the strings in reach for which something is overruled today. */

@@ -2,6 +2,7 @@ package org.ohmstead.assessment;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.assessment.model.StringJudgement;
 
 /**
  * A string was looked at again. Published before the commit.
@@ -9,9 +10,11 @@ import org.jspecify.annotations.Nullable;
  * @param surveyedOn day of its last survey, null without any
  * @param recheckBy by when someone must read again, null when nobody need
  * @param riskOn by when the forecast wants someone there, null when it gives no date
+ * @param judgement as it is in force now
  */
 public record StringAssessed(
         long stringId,
         @Nullable LocalDate surveyedOn,
         @Nullable LocalDate recheckBy,
-        @Nullable LocalDate riskOn) {}
+        @Nullable LocalDate riskOn,
+        StringJudgement judgement) {}

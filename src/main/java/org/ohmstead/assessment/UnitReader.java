@@ -3,7 +3,12 @@ package org.ohmstead.assessment;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.assessment.model.Baseline;
 import org.ohmstead.assessment.model.JarJudgement;
@@ -46,6 +51,28 @@ class UnitReader {
                 .param(stringId)
                 .query((row, n) -> link(row))
                 .list();
+    }
+
+    Map<Long, List<JarJudgement>> jars(Collection<Long> stringIds) {
+        Map<Long, List<JarJudgement>> found = new HashMap<>();
+        jdbc.sql("select * from jar_assessment where string_id = any (?) order by string_id, position")
+                .params(Arrays.asList((Object) stringIds.toArray(Long[]::new)))
+                .query(row -> {
+                    found.computeIfAbsent(row.getLong("string_id"), id -> new ArrayList<>())
+                            .add(jar(row));
+                });
+        return found;
+    }
+
+    Map<Long, List<LinkJudgement>> links(Collection<Long> stringIds) {
+        Map<Long, List<LinkJudgement>> found = new HashMap<>();
+        jdbc.sql("select * from link_assessment where string_id = any (?) order by string_id, ordinal")
+                .params(Arrays.asList((Object) stringIds.toArray(Long[]::new)))
+                .query(row -> {
+                    found.computeIfAbsent(row.getLong("string_id"), id -> new ArrayList<>())
+                            .add(link(row));
+                });
+        return found;
     }
 
     private JarJudgement jar(ResultSet row) throws SQLException {

@@ -58,9 +58,10 @@ class Admission {
         if (isStoredEarlier(passage, sha256)) {
             return;
         }
+        book.remark(passage);
         long surveyId = ledger.accept(SurveyDraft.of(passage, sha256));
         corrected.takePlace(passage, surveyId);
-        book.conclude(passage, UploadState.ACCEPTED, surveyId);
+        book.enter(passage, UploadState.ACCEPTED, surveyId);
     }
 
     private void conclude(Passage passage, byte[] sha256) {

@@ -81,11 +81,26 @@ class UploadBook {
     }
 
     void conclude(Passage passage, UploadState state, @Nullable Long surveyId) {
+        enter(passage, state, surveyId);
+        remark(passage);
+    }
+
+    /** Written before the survey is accepted: whoever listens to that can tell what was remarked on it. */
+    void remark(Passage passage) {
+        remarks.replace(passage.handover().id(), passage.remarks());
+    }
+
+    void enter(Passage passage, UploadState state, @Nullable Long surveyId) {
         StringBlueprint blueprint = passage.blueprint();
-        conclude(passage, state, blueprint == null ? null : blueprint.string().id(), surveyId);
+        enter(passage, state, blueprint == null ? null : blueprint.string().id(), surveyId);
     }
 
     void conclude(Passage passage, UploadState state, @Nullable Long stringId, @Nullable Long surveyId) {
+        enter(passage, state, stringId, surveyId);
+        remark(passage);
+    }
+
+    private void enter(Passage passage, UploadState state, @Nullable Long stringId, @Nullable Long surveyId) {
         UUID id = passage.handover().id();
         jdbc.sql("update upload set state = :state, stage = :stage, string_id = :string, survey_id = :survey"
                         + " where id = :id")
@@ -95,7 +110,6 @@ class UploadBook {
                 .param("survey", surveyId)
                 .param("id", id)
                 .update();
-        remarks.replace(id, passage.remarks());
     }
 
     void settle(UUID id, String by, String reason) {

@@ -16,7 +16,8 @@ record InService(
         int surveyIntervalMonths,
         @Nullable LocalDate surveyedOn,
         @Nullable LocalDate recheckBy,
-        @Nullable LocalDate riskOn) {
+        @Nullable LocalDate riskOn,
+        NextDates.@Nullable Demand demand) {
 
     InService assessed(StringAssessed news) {
         return new InService(
@@ -28,7 +29,8 @@ record InService(
                 surveyIntervalMonths,
                 news.surveyedOn(),
                 news.recheckBy(),
-                news.riskOn());
+                news.riskOn(),
+                demand);
     }
 
     NextDates.Survey survey() {

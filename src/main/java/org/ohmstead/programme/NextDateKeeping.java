@@ -14,6 +14,7 @@ import org.ohmstead.assessment.StringsAssessed;
 import org.ohmstead.capacity.CapacityTestsChanged;
 import org.ohmstead.programme.rules.NextDate;
 import org.ohmstead.programme.rules.NextDates;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -30,14 +31,21 @@ class NextDateKeeping {
     private final DutyBook book;
     private final NextDateTable table;
     private final TransactionTemplate transaction;
+    private final ApplicationEventPublisher events;
     private final Clock clock;
 
     NextDateKeeping(
-            InServiceTable strings, DutyBook book, NextDateTable table, TransactionTemplate transaction, Clock clock) {
+            InServiceTable strings,
+            DutyBook book,
+            NextDateTable table,
+            TransactionTemplate transaction,
+            ApplicationEventPublisher events,
+            Clock clock) {
         this.strings = strings;
         this.book = book;
         this.table = table;
         this.transaction = transaction;
+        this.events = events;
         this.clock = clock;
     }
 
@@ -97,9 +105,10 @@ class NextDateKeeping {
             dates.put(
                     string,
                     NextDates.next(
-                            string.survey(), new ArrayList<>(duties.get(i).duties())));
+                            string.survey(), new ArrayList<>(duties.get(i).duties()), string.demand()));
         }
         table.put(dates);
+        events.publishEvent(new DutiesReckoned(duties));
     }
 
     private LocalDate today(InService string) {

@@ -21,19 +21,20 @@ class NextDateTable {
 
     private static final String PUT = """
             insert into next_date (string_id, due_on, governs, reason, interval_due_on, surveyed_on, recheck_by, risk_on,
-                                   duty_due_on, moved_at)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                                   duty_due_on, demanded_by, moved_at)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
             on conflict (string_id) do update
             set due_on = excluded.due_on, governs = excluded.governs, reason = excluded.reason,
                 interval_due_on = excluded.interval_due_on, surveyed_on = excluded.surveyed_on,
                 recheck_by = excluded.recheck_by, risk_on = excluded.risk_on, duty_due_on = excluded.duty_due_on,
+                demanded_by = excluded.demanded_by,
                 sequence = next_date.sequence + (next_date.due_on <> excluded.due_on)::integer,
                 moved_at = case when next_date.due_on <> excluded.due_on then excluded.moved_at
                            else next_date.moved_at end
             where (next_date.due_on, next_date.governs, next_date.reason, next_date.surveyed_on, next_date.recheck_by,
-                   next_date.risk_on, next_date.duty_due_on, next_date.interval_due_on)
+                   next_date.risk_on, next_date.duty_due_on, next_date.demanded_by, next_date.interval_due_on)
                is distinct from (excluded.due_on, excluded.governs, excluded.reason, excluded.surveyed_on,
-                   excluded.recheck_by, excluded.risk_on, excluded.duty_due_on, excluded.interval_due_on)""";
+                   excluded.recheck_by, excluded.risk_on, excluded.duty_due_on, excluded.demanded_by, excluded.interval_due_on)""";
 
     private final JdbcClient jdbc;
     private final JdbcTemplate batches;
@@ -66,6 +67,7 @@ class NextDateTable {
             next.recheckBy(),
             next.riskOn(),
             next.dutyDueOn(),
+            next.demandedBy(),
             Timestamp.from(clock.instant())
         };
     }
@@ -106,6 +108,7 @@ class NextDateTable {
                 row.getObject("interval_due_on", LocalDate.class),
                 row.getObject("recheck_by", LocalDate.class),
                 row.getObject("duty_due_on", LocalDate.class),
-                row.getObject("risk_on", LocalDate.class));
+                row.getObject("risk_on", LocalDate.class),
+                row.getObject("demanded_by", LocalDate.class));
     }
 }

@@ -13,4 +13,5 @@ public record NextDateView(
         LocalDate intervalDueOn,
         @Nullable LocalDate recheckBy,
         @Nullable LocalDate dutyDueOn,
-        @Nullable LocalDate riskOn) {}
+        @Nullable LocalDate riskOn,
+        @Nullable LocalDate demandedBy) {}

@@ -75,7 +75,7 @@ final class RoundWindows {
     /** The survey that interval, recheck or risk ask for; it is open at once when a judgement asks for it. */
     private static Window survey(String site, String area, InService string, LocalDate today) {
         NextDates.Survey survey = string.survey();
-        LocalDate due = NextDates.next(survey, List.of()).dueOn();
+        LocalDate due = NextDates.next(survey, List.of(), string.demand()).dueOn();
         LocalDate from = survey.surveyedOn() == null ? survey.inServiceOn() : survey.surveyedOn();
         LocalDate byInterval = from.plusMonths(survey.intervalMonths());
         boolean asked = due.isBefore(byInterval);

@@ -69,6 +69,12 @@ class HouseTest {
                             "org.apache.pdfbox..")),
             Map.entry("programme.rounds", List.of()),
             Map.entry(
+                    "worklist.model",
+                    List.of(
+                            ROOT + "assessment.model",
+                            ROOT + "intake.check",
+                            ROOT + "programme.rules")),
+            Map.entry(
                     "replay",
                     List.of(
                             "de.siegmar.fastcsv..",

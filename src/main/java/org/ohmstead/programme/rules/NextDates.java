@@ -30,27 +30,42 @@ public final class NextDates {
             @Nullable LocalDate riskOn) {}
 
     /**
+     * A reading that work demands beside what the judgement asks.
+     *
+     * @param reason a sentence without its full stop
+     */
+    public record Demand(LocalDate by, String reason) {}
+
+    /**
      * Months of the survey interval are counted to the day. Where the month that is reached has no such day its last day
      * is meant: six months after 31 August is 28 February, or 29 February in a leap year, and the day after that is late.
      * Each interval is counted from the survey itself, so a day lost to a short month does not carry over.
      *
      * <p>A duty that is waived does not govern while its waiver lasts, and is named with its due day. Between equal days
-     * the duty governs, then the recheck, then the risk, then the interval.
+     * the duty governs, then the recheck, then the demanded reading, then the risk, then the interval.
      *
      * @param duties what the programme asks; empty without one
+     * @param demand null when no work demands a reading
      */
-    public static NextDate next(Survey survey, List<Duty> duties) {
+    public static NextDate next(Survey survey, List<Duty> duties, @Nullable Demand demand) {
         if (survey.intervalMonths() < 1) {
             throw new IllegalArgumentException("An interval has at least one month, not " + survey.intervalMonths());
         }
         LocalDate byInterval = from(survey).plusMonths(survey.intervalMonths());
         Optional<Duty> first = first(duties);
         LocalDate byDuty = first.map(Duty::dueOn).orElse(null);
-        LocalDate due =
-                earliest(byInterval, earliestOrNull(byDuty, earliestOrNull(survey.recheckBy(), survey.riskOn())));
-        Governs governs = governs(due, byDuty, survey);
-        String reason = reason(governs, survey, byInterval, first.orElse(null), due) + waived(duties);
-        return new NextDate(due, governs, byInterval, survey.recheckBy(), byDuty, survey.riskOn(), reason);
+        LocalDate demandedBy = demand == null ? null : demand.by();
+        LocalDate due = earliest(
+                earliest(byInterval, demandedBy),
+                earliestOrNull(byDuty, earliestOrNull(survey.recheckBy(), survey.riskOn())));
+        Governs governs = governs(due, byDuty, survey, demandedBy);
+        String reason = reason(governs, survey, byInterval, first.orElse(null), demand, due) + waived(duties);
+        return new NextDate(due, governs, byInterval, survey.recheckBy(), byDuty, survey.riskOn(), demandedBy, reason);
+    }
+
+    /** The same while no work demands a reading. */
+    public static NextDate next(Survey survey, List<Duty> duties) {
+        return next(survey, duties, null);
     }
 
     private static LocalDate from(Survey survey) {
@@ -63,22 +78,34 @@ public final class NextDates {
                 .min(Comparator.comparing(duty -> Objects.requireNonNull(duty.dueOn())));
     }
 
-    private static Governs governs(LocalDate due, @Nullable LocalDate byDuty, Survey survey) {
+    private static Governs governs(
+            LocalDate due, @Nullable LocalDate byDuty, Survey survey, @Nullable LocalDate demandedBy) {
         if (due.equals(byDuty)) {
             return Governs.DUTY;
         }
         if (due.equals(survey.recheckBy())) {
             return Governs.RECHECK;
         }
+        if (due.equals(demandedBy)) {
+            return Governs.WORK;
+        }
         return due.equals(survey.riskOn()) ? Governs.RISK : Governs.INTERVAL;
     }
 
     private static String reason(
-            Governs governs, Survey survey, LocalDate byInterval, @Nullable Duty duty, LocalDate due) {
+            Governs governs,
+            Survey survey,
+            LocalDate byInterval,
+            @Nullable Duty duty,
+            @Nullable Demand demand,
+            LocalDate due) {
         return switch (governs) {
             case DUTY -> Objects.requireNonNull(duty).requirement().activity() + ": " + lowerFirst(duty.reason());
             case RECHECK ->
                 "A finding is to be read again by " + due + "; the interval would end on " + byInterval + ".";
+            case WORK ->
+                "The work list demands a reading by " + due + ": "
+                        + Objects.requireNonNull(demand).reason() + "; the interval would end on " + byInterval + ".";
             case RISK ->
                 "The forecast does not let the string wait longer than " + due + "; the interval would end on "
                         + byInterval + ".";
