@@ -127,7 +127,9 @@ public class Overruling {
         return judgements.stream()
                 .filter(judgement -> standing.containsKey(judgement.stringId()))
                 .map(judgement -> Asked.of(
-                        judgement, standing.getOrDefault(judgement.stringId(), List.of()), today.apply(judgement.stringId())))
+                        judgement,
+                        standing.getOrDefault(judgement.stringId(), List.of()),
+                        today.apply(judgement.stringId())))
                 .filter(asked -> !asked.inForce().isEmpty())
                 .collect(Collectors.toMap(asked -> asked.judgement().stringId(), Function.identity()));
     }

@@ -45,7 +45,10 @@ class RemakesOfWork {
     private static String reading(String name, @Nullable Double microohms) {
         return microohms == null
                 ? ""
-                : name + " " + java.math.BigDecimal.valueOf(microohms).stripTrailingZeros().toPlainString() + " µΩ";
+                : name + " "
+                        + java.math.BigDecimal.valueOf(microohms)
+                                .stripTrailingZeros()
+                                .toPlainString() + " µΩ";
     }
 
     Evidence record(WorkItem item, WorkReport report) {
@@ -79,9 +82,6 @@ class RemakesOfWork {
         return jdbc.sql("""
                         select r.id from (select evidence_kind, evidence_id from work_event
                                           where item_id = ? and kind = 'DONE' order by id desc limit 1) e
-                        join link_remake r on r.id = e.evidence_id and e.evidence_kind = 'REMAKE'""")
-                .param(item.id())
-                .query(Long.class)
-                .optional();
+                        join link_remake r on r.id = e.evidence_id and e.evidence_kind = 'REMAKE'""").param(item.id()).query(Long.class).optional();
     }
 }

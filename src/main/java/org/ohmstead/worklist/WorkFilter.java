@@ -26,7 +26,8 @@ public record WorkFilter(
 
     public static final Set<WorkState> OPEN_STATES = Set.of(WorkState.RAISED, WorkState.PLANNED, WorkState.DONE);
 
-    public static final WorkFilter EVERYTHING = new WorkFilter(Set.of(), null, null, null, Set.of(), Set.of(), false, null);
+    public static final WorkFilter EVERYTHING =
+            new WorkFilter(Set.of(), null, null, null, Set.of(), Set.of(), false, null);
 
     /** Whatever is not closed. */
     public static final WorkFilter OPEN = EVERYTHING.in(OPEN_STATES);

@@ -105,8 +105,7 @@ class WorkKeeping {
     @EventListener
     @Order(Ordered.HIGHEST_PRECEDENCE)
     void on(SurveyWithdrawn survey) {
-        withdrawProof(
-                table.provenBy(survey.surveyId()), "Survey " + survey.surveyId() + " does not count any more.");
+        withdrawProof(table.provenBy(survey.surveyId()), "Survey " + survey.surveyId() + " does not count any more.");
     }
 
     @EventListener
@@ -201,7 +200,8 @@ class WorkKeeping {
                 around,
                 places.tests(judgements.keySet()),
                 overruling.asked(
-                        judgements.values(), id -> Objects.requireNonNull(around.get(id)).today()),
+                        judgements.values(),
+                        id -> Objects.requireNonNull(around.get(id)).today()),
                 remarks.of(surveys, RemarkWork.codes()));
     }
 

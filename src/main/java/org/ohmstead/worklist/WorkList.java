@@ -98,9 +98,7 @@ public class WorkList {
         if (page < 0 || size < 1 || size > MOST_PER_PAGE) {
             throw new Refused("Pages count from 0 and hold 1 to " + MOST_PER_PAGE + " items.");
         }
-        long total = counts(filter).values().stream()
-                .mapToLong(Long::longValue)
-                .sum();
+        long total = counts(filter).values().stream().mapToLong(Long::longValue).sum();
         return new WorkPage(
                 reader.items(filter, access.reach(), Math.multiplyExact(page, size), size), page, size, total);
     }
@@ -201,8 +199,8 @@ public class WorkList {
         if (!link && (report.asFoundMicroohms() != null || report.asLeftMicroohms() != null)) {
             throw new Refused("As-found and as-left readings belong to the remaking of a link.");
         }
-        WorkItem.Done done = new WorkItem.Done(
-                report.on(), words(brief(report.by()), "who did it"), remakes.words(report), false);
+        WorkItem.Done done =
+                new WorkItem.Done(report.on(), words(brief(report.by()), "who did it"), remakes.words(report), false);
         Step step = item.reportDone(done, null);
         if (!link) {
             return step;
@@ -325,8 +323,7 @@ public class WorkList {
     }
 
     private void requireThere(@Nullable RoundView round, WorkItem item) {
-        if (round != null
-                && !register.string(item.stringId()).siteCode().equals(round.siteCode())) {
+        if (round != null && !register.string(item.stringId()).siteCode().equals(round.siteCode())) {
             throw new Refused("The round goes to " + round.siteCode() + ", the work is at "
                     + register.string(item.stringId()).title() + ".");
         }

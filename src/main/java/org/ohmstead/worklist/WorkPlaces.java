@@ -19,7 +19,11 @@ import org.springframework.stereotype.Component;
 class WorkPlaces {
 
     /** @param today at the site */
-    record Place(long stringId, long areaId, LocalDate today, @Nullable LocalDate retiredOn) {
+    record Place(
+            long stringId,
+            long areaId,
+            LocalDate today,
+            @Nullable LocalDate retiredOn) {
 
         /** Set once that day has come. */
         @Nullable
@@ -40,14 +44,12 @@ class WorkPlaces {
         Map<Long, Place> found = new HashMap<>();
         jdbc.sql("""
                         select b.id, s.area_id, s.time_zone, b.retired_on
-                        from battery_string b join site s on s.id = b.site_id where b.id = any (?)""")
-                .params(array(stringIds))
-                .query(row -> {
-                    long id = row.getLong("id");
-                    LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.of(row.getString("time_zone")));
-                    LocalDate retired = row.getObject("retired_on", LocalDate.class);
-                    found.put(id, new Place(id, row.getLong("area_id"), today, retired));
-                });
+                        from battery_string b join site s on s.id = b.site_id where b.id = any (?)""").params(array(stringIds)).query(row -> {
+            long id = row.getLong("id");
+            LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.of(row.getString("time_zone")));
+            LocalDate retired = row.getObject("retired_on", LocalDate.class);
+            found.put(id, new Place(id, row.getLong("area_id"), today, retired));
+        });
         return found;
     }
 
@@ -56,12 +58,10 @@ class WorkPlaces {
         Map<Long, List<Seen.Test>> found = new HashMap<>();
         jdbc.sql("""
                         select string_id, id, tested_on from standing_capacity_test
-                        where string_id = any (?) and kind <> 'SERVICE' order by tested_on, id""")
-                .params(array(stringIds))
-                .query(row -> {
-                    found.computeIfAbsent(row.getLong("string_id"), id -> new ArrayList<>())
-                            .add(new Seen.Test(row.getLong("id"), row.getObject("tested_on", LocalDate.class)));
-                });
+                        where string_id = any (?) and kind <> 'SERVICE' order by tested_on, id""").params(array(stringIds)).query(row -> {
+            found.computeIfAbsent(row.getLong("string_id"), id -> new ArrayList<>())
+                    .add(new Seen.Test(row.getLong("id"), row.getObject("tested_on", LocalDate.class)));
+        });
         return found;
     }
 

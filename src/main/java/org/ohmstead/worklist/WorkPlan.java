@@ -9,8 +9,4 @@ import org.jspecify.annotations.Nullable;
  * @param on the round's day where only the round is given
  * @param assignee empty while nobody is named
  */
-public record WorkPlan(
-        @Nullable LocalDate on,
-        @Nullable Long roundId,
-        String assignee,
-        String note) {}
+public record WorkPlan(@Nullable LocalDate on, @Nullable Long roundId, String assignee, String note) {}

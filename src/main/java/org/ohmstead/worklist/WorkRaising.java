@@ -96,6 +96,8 @@ class WorkRaising {
                 reason,
                 Source.PERSON,
                 survey,
-                survey == null ? null : Objects.requireNonNull(seen.orElse(null)).asOf());
+                survey == null
+                        ? null
+                        : Objects.requireNonNull(seen.orElse(null)).asOf());
     }
 }

@@ -156,7 +156,8 @@ class WorkReader {
                 .param("ids", found.keySet().toArray(Long[]::new))
                 .param("day", day)
                 .query(row -> {
-                    effort.getOrDefault(row.getLong("item_id"), new ArrayList<>()).add(event(row));
+                    effort.getOrDefault(row.getLong("item_id"), new ArrayList<>())
+                            .add(event(row));
                 });
         return found.values().stream()
                 .map(one -> withEffort(one, effort.getOrDefault(one.id(), List.of())))

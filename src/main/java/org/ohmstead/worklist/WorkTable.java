@@ -188,7 +188,10 @@ class WorkTable {
         List<Long> ids = new ArrayList<>();
         int used = 0;
         for (Step step : steps) {
-            ids.add(step.after().id() == 0 ? fresh.get(used++) : (Long) step.after().id());
+            ids.add(
+                    step.after().id() == 0
+                            ? fresh.get(used++)
+                            : (Long) step.after().id());
         }
         return ids;
     }

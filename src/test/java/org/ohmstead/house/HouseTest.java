@@ -70,10 +70,7 @@ class HouseTest {
             Map.entry("programme.rounds", List.of()),
             Map.entry(
                     "worklist.model",
-                    List.of(
-                            ROOT + "assessment.model",
-                            ROOT + "intake.check",
-                            ROOT + "programme.rules")),
+                    List.of(ROOT + "assessment.model", ROOT + "intake.check", ROOT + "programme.rules")),
             Map.entry(
                     "replay",
                     List.of(

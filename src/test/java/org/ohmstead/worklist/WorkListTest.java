@@ -160,9 +160,8 @@ class WorkListTest {
 
     private WorkItemView only(WorkKind kind, Subject.Kind subject, @Nullable Integer unit) {
         List<WorkItemView> found = work.of(string.id()).stream()
-                .filter(item -> item.kind() == kind
-                        && item.subject() == subject
-                        && java.util.Objects.equals(item.unit(), unit))
+                .filter(item ->
+                        item.kind() == kind && item.subject() == subject && java.util.Objects.equals(item.unit(), unit))
                 .toList();
         assertThat(found).hasSize(1);
         return found.get(0);
@@ -197,14 +196,12 @@ class WorkListTest {
         clock.tick(Duration.ofDays(2));
         work.done(raised.id(), new WorkReport(day("2026-03-12"), "A. Crew", "lug was loose", 61.0, 24.5));
         assertThat(remake().state()).isEqualTo(WorkState.DONE);
-        assertThat(register.blueprint(string.id()).remakes())
-                .singleElement()
-                .satisfies(remake -> {
-                    assertThat(remake.ordinal()).isEqualTo(HOT);
-                    assertThat(remake.remadeOn()).isEqualTo("2026-03-12");
-                    assertThat(remake.asFoundMicroohms()).isEqualTo(61.0);
-                    assertThat(remake.asLeftMicroohms()).isEqualTo(24.5);
-                });
+        assertThat(register.blueprint(string.id()).remakes()).singleElement().satisfies(remake -> {
+            assertThat(remake.ordinal()).isEqualTo(HOT);
+            assertThat(remake.remadeOn()).isEqualTo("2026-03-12");
+            assertThat(remake.asFoundMicroohms()).isEqualTo(61.0);
+            assertThat(remake.asLeftMicroohms()).isEqualTo(24.5);
+        });
         clock.tick(Duration.ofDays(30));
         long clear = survey("2026-04-10", 30);
         WorkItemView proven = remake();
@@ -240,8 +237,7 @@ class WorkListTest {
                 .hasMessageContaining("correct it there");
         links.takeBackRemake(remade.id());
         assertThat(remake().state()).isEqualTo(WorkState.RAISED);
-        assertThat(events(remake()))
-                .containsExactly(WorkEvent.Kind.RAISED, WorkEvent.Kind.DONE, WorkEvent.Kind.UNDONE);
+        assertThat(events(remake())).containsExactly(WorkEvent.Kind.RAISED, WorkEvent.Kind.DONE, WorkEvent.Kind.UNDONE);
     }
 
     @Test
@@ -384,8 +380,8 @@ class WorkListTest {
     void twoWhoRaiseTheSameMakeOneItem() {
         aHotLink();
         PersonAuthentication engineer = signIn(Role.ENGINEER, Reach.EVERYWHERE);
-        NewWork wanted = new NewWork(
-                string.id(), WorkKind.INVESTIGATE, Subject.Kind.JAR, 5, Urgency.PLAN, null, "It smells.");
+        NewWork wanted =
+                new NewWork(string.id(), WorkKind.INVESTIGATE, Subject.Kind.JAR, 5, Urgency.PLAN, null, "It smells.");
         Runnable raise = () -> {
             SecurityContextHolder.getContext().setAuthentication(engineer);
             try {
@@ -404,7 +400,8 @@ class WorkListTest {
     @Test
     void twoWalksAtOnceMakeOneItem() {
         aHotLink();
-        jdbc.sql("update work_item set state = 'DISMISSED', closed_reason = 'test', closed_by_service = true where id = ?")
+        jdbc.sql(
+                        "update work_item set state = 'DISMISSED', closed_reason = 'test', closed_by_service = true where id = ?")
                 .param(remake().id())
                 .update();
         Runnable walk = () -> nightly.reckonEstate();
@@ -503,7 +500,13 @@ class WorkListTest {
     void aBulkActHappensToAllOrToNone() {
         aHotLink();
         WorkItemView other = work.raise(new NewWork(
-                string.id(), WorkKind.EQUALISE, Subject.Kind.STRING, null, Urgency.PLAN, null, "After the long outage."));
+                string.id(),
+                WorkKind.EQUALISE,
+                Subject.Kind.STRING,
+                null,
+                Urgency.PLAN,
+                null,
+                "After the long outage."));
         work.dismiss(other.id(), "Done last week.", null);
         assertThatThrownBy(() -> work.assign(List.of(remake().id(), other.id()), "Crew North"))
                 .isInstanceOf(Conflict.class);

@@ -21,14 +21,14 @@ public final class DutyReckoning {
     /** @param items the open ones of the string; those that are no duties are left alone */
     public static List<Step> of(long stringId, LocalDate today, List<Duty> duties, List<WorkItem> items) {
         Wants wants = DutyWork.of(duties);
-        Map<String, Duty> byCode =
-                duties.stream().collect(Collectors.toMap(duty -> duty.requirement().code(), Function.identity()));
+        Map<String, Duty> byCode = duties.stream()
+                .collect(Collectors.toMap(duty -> duty.requirement().code(), Function.identity()));
         List<Step> steps = new ArrayList<>();
         Set<WorkKey> open = new HashSet<>();
         for (WorkItem item : items) {
             if (item.isOpen() && item.key().kind() == WorkKind.OVERDUE_DUTY) {
-                WorkItem after = followed(
-                        item, wants, byCode.get(item.key().subject().requirement()), steps);
+                WorkItem after =
+                        followed(item, wants, byCode.get(item.key().subject().requirement()), steps);
                 if (after.isOpen()) {
                     open.add(after.key());
                 }
@@ -44,7 +44,9 @@ public final class DutyReckoning {
 
     private static WorkItem followed(WorkItem item, Wants wants, @Nullable Duty duty, List<Step> steps) {
         Want want = wants.of(item.key());
-        if (want != null && want.since() != null && want.since().equals(item.asked().since())) {
+        if (want != null
+                && want.since() != null
+                && want.since().equals(item.asked().since())) {
             Asked now = asked(want);
             return now.equals(item.asked()) ? item : take(item.stillAsked(now), steps);
         }
@@ -52,14 +54,16 @@ public final class DutyReckoning {
         LocalDate since = item.asked().since();
         if (last != null && (since == null || last.doneOn().isAfter(since))) {
             Evidence evidence = new Evidence(kind(last), last.recordId());
-            WorkItem done = take(item.doneByFact(new Done(last.doneOn(), "the " + last.record(), "", true), evidence), steps);
+            WorkItem done =
+                    take(item.doneByFact(new Done(last.doneOn(), "the " + last.record(), "", true), evidence), steps);
             return take(done.prove(evidence, "Done on " + last.doneOn() + "."), steps);
         }
         if (want != null) {
             return take(item.stillAsked(asked(want)), steps);
         }
         String excuse = wants.excuse(item.key());
-        String words = excuse != null ? excuse : duty == null ? "The programme asks for it no longer." : "No longer overdue.";
+        String words =
+                excuse != null ? excuse : duty == null ? "The programme asks for it no longer." : "No longer overdue.";
         return take(item.dismissByService(words, null), steps);
     }
 

@@ -27,8 +27,8 @@ public final class DutyWork {
             wants.excuse(key, running.reason());
         } else if (running.state() == DutyState.MISSED) {
             String words = duty.requirement().activity() + ": not done, it was due by " + running.dueOn() + ".";
-            wants.add(new Want(
-                    key, running.from(), Urgency.ACT, running.earliestDueOn(), words, Source.PROGRAMME, true));
+            wants.add(
+                    new Want(key, running.from(), Urgency.ACT, running.earliestDueOn(), words, Source.PROGRAMME, true));
         } else if (running.ownState() == DutyState.MISSED) {
             String words = duty.requirement().activity() + ": not done by " + running.earliestDueOn()
                     + ", the end of the owner's own interval; the longest the rules allow is " + running.dueOn() + ".";

@@ -65,11 +65,7 @@ public final class JudgementWork {
 
     private void link(LinkJudgement link) {
         UnitForecast forecast = link.forecast();
-        unit(
-                Subject.link(link.ordinal()),
-                link.madeOn(),
-                link.reasons(),
-                forecast == null ? null : forecast.trouble());
+        unit(Subject.link(link.ordinal()), link.madeOn(), link.reasons(), forecast == null ? null : forecast.trouble());
     }
 
     private void unit(Subject subject, LocalDate since, List<Reason> reasons, @Nullable Trouble trouble) {
@@ -92,7 +88,8 @@ public final class JudgementWork {
         if (kind != null) {
             boolean ofString = !kind.suits(of.kind());
             Subject subject = ofString ? Subject.STRING : of;
-            String words = ofString ? capital(of.words(judgement.jars().size())) + ": " + reason.words() : reason.words();
+            String words =
+                    ofString ? capital(of.words(judgement.jars().size())) + ": " + reason.words() : reason.words();
             int days = reason.recheckDays() > 0 ? reason.recheckDays() : days(reason.asks());
             found.add(new Want(
                     new WorkKey(kind, subject),
@@ -115,23 +112,28 @@ public final class JudgementWork {
 
     private void suggest(Wants found, Subject subject, LocalDate since, Trouble trouble) {
         String words = "The pattern suggests " + trouble.words() + ": " + trouble.pattern() + ".";
-        found.change(want -> want.key().subject().equals(subject), want -> new Want(
-                want.key(), since, want.urgency(), want.by(), want.reason() + " " + words, want.source(), true));
+        found.change(
+                want -> want.key().subject().equals(subject),
+                want -> new Want(
+                        want.key(),
+                        since,
+                        want.urgency(),
+                        want.by(),
+                        want.reason() + " " + words,
+                        want.source(),
+                        true));
         if (trouble == Trouble.REPLACED_UNRECORDED) {
             found.add(made(new WorkKey(WorkKind.INVESTIGATE, subject), since, Urgency.RECHECK, words));
         }
     }
 
     private Want made(WorkKey key, @Nullable LocalDate since, Urgency urgency, String reason) {
-        return new Want(
-                key, since, urgency, judgement.asOf().plusDays(days(urgency)), reason, Source.JUDGEMENT, true);
+        return new Want(key, since, urgency, judgement.asOf().plusDays(days(urgency)), reason, Source.JUDGEMENT, true);
     }
 
     /** What people decided takes the place of what the engine asks at that jar, link or string itself. */
     private void hear(Wants found, Subject subject, @Nullable LocalDate since) {
-        overruled.stream()
-                .filter(one -> one.subject().equals(subject))
-                .forEach(one -> hear(found, one, since));
+        overruled.stream().filter(one -> one.subject().equals(subject)).forEach(one -> hear(found, one, since));
     }
 
     private void hear(Wants found, Overruled one, @Nullable LocalDate since) {
@@ -177,7 +179,8 @@ public final class JudgementWork {
                         && !want.key().subject().equals(Subject.STRING))
                 .toList();
         if (single.size() > MOST_SINGLE_READINGS) {
-            LocalDate by = single.stream().map(Want::by).min(LocalDate::compareTo).orElseThrow();
+            LocalDate by =
+                    single.stream().map(Want::by).min(LocalDate::compareTo).orElseThrow();
             String units = single.stream()
                     .map(want -> want.key().subject().words(judgement.jars().size()))
                     .collect(Collectors.joining(", "));

@@ -231,7 +231,8 @@ public final class Reckoning {
 
     private boolean isQuiet(Want want, List<WorkItem> items) {
         return items.stream()
-                .filter(item -> item.state() == WorkState.DISMISSED && item.key().equals(want.key()))
+                .filter(item ->
+                        item.state() == WorkState.DISMISSED && item.key().equals(want.key()))
                 .anyMatch(item -> keepsQuiet(item, want));
     }
 

@@ -34,10 +34,7 @@ public record Seen(
     }
 
     public static Seen of(
-            StringJudgement judgement,
-            LocalDate today,
-            @Nullable LocalDate retiredOn,
-            java.util.List<Test> tests) {
+            StringJudgement judgement, LocalDate today, @Nullable LocalDate retiredOn, java.util.List<Test> tests) {
         Map<Subject, Unit> units = new HashMap<>();
         LocalDate asOf = judgement.asOf();
         units.put(Subject.STRING, new Unit(null, judgement.surveyId() == null ? null : asOf));

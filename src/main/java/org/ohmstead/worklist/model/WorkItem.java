@@ -70,7 +70,8 @@ public record WorkItem(
         Long survey = asked.surveyId();
         return new Step(
                 item,
-                new WorkEvent(Kind.RAISED, asked.by(), asked.reason(), survey == null ? null : Evidence.survey(survey)));
+                new WorkEvent(
+                        Kind.RAISED, asked.by(), asked.reason(), survey == null ? null : Evidence.survey(survey)));
     }
 
     public boolean isOpen() {
@@ -108,13 +109,15 @@ public record WorkItem(
         requireToDo("reported done");
         switch (key.kind()) {
             case MEASURE_AGAIN ->
-                throw new Conflict("Measuring again is done by the survey itself: hand it in, and this is closed by it.");
+                throw new Conflict(
+                        "Measuring again is done by the survey itself: hand it in, and this is closed by it.");
             case TEST_CAPACITY ->
                 throw new Conflict("A capacity test is done by its record: enter it on the string's page, and this is"
                         + " closed by it.");
             case OVERDUE_DUTY ->
-                throw new Conflict("A duty is done by its evidence: record the visit, survey or test, and this is closed"
-                        + " by it.");
+                throw new Conflict(
+                        "A duty is done by its evidence: record the visit, survey or test, and this is closed"
+                                + " by it.");
             case REMAKE_LINK, EQUALISE, INVESTIGATE, REPLACE_JAR -> {}
         }
         LocalDate since = asked.on();
@@ -173,7 +176,8 @@ public record WorkItem(
      */
     public Step dismiss(String reason, @Nullable LocalDate quietUntil) {
         if (key.kind() == WorkKind.OVERDUE_DUTY) {
-            throw new Conflict("A duty cannot be dismissed: waive it on the string's page, with the reason, until a day.");
+            throw new Conflict(
+                    "A duty cannot be dismissed: waive it on the string's page, with the reason, until a day.");
         }
         if (!isOpen()) {
             throw new Conflict("This is " + state.word() + " already: there is nothing to dismiss.");
@@ -196,8 +200,9 @@ public record WorkItem(
         return switch (state) {
             case RAISED -> throw new Conflict("Nothing was done to this yet. If it is not to be done, dismiss it.");
             case PROVEN ->
-                throw new Conflict("This is proven by " + Objects.requireNonNull(proof).words()
-                        + ". If that is wrong, void it: this is then open again.");
+                throw new Conflict(
+                        "This is proven by " + Objects.requireNonNull(proof).words()
+                                + ". If that is wrong, void it: this is then open again.");
             case PLANNED -> undone(WorkState.RAISED, Plan.NONE, null, "The plan is taken back.", note);
             case DONE -> takenBack(note);
             case DISMISSED -> reopen(note);
@@ -206,8 +211,8 @@ public record WorkItem(
 
     private Step takenBack(String note) {
         if (Objects.requireNonNull(done).byRecord()) {
-            throw new Conflict("This is done by " + done.by() + ". If that is wrong, correct it there: this is then to be"
-                    + " done again.");
+            throw new Conflict("This is done by " + done.by()
+                    + ". If that is wrong, correct it there: this is then to be" + " done again.");
         }
         return undone(toDo(), plan, null, "The report is taken back.", note);
     }
@@ -248,8 +253,8 @@ public record WorkItem(
 
     private void requireToDo(String what) {
         if (state == WorkState.DONE) {
-            throw new Conflict("This is reported done and waits for a reading. Take the report back before it is " + what
-                    + ".");
+            throw new Conflict(
+                    "This is reported done and waits for a reading. Take the report back before it is " + what + ".");
         }
         if (!isOpen()) {
             throw new Conflict("This is " + state.word() + ": it cannot be " + what
