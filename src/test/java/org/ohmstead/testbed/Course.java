@@ -7,6 +7,8 @@ package org.ohmstead.testbed;
 abstract class Course {
     static final double HORIZON = 30;
     private static final double STEP = 1 / 50.0;
+    /** Looked for once: whoever simulates asks at every visit. */
+    private double ownCrossing = Double.NaN;
 
     /** Logarithm of the reading over new at an age in years, without any error. */
     abstract double rise(double age);
@@ -26,7 +28,10 @@ abstract class Course {
 
     /** Age at which it no longer serves. */
     double failure() {
-        return Math.min(suddenEnd(), crossing(limit()));
+        if (Double.isNaN(ownCrossing)) {
+            ownCrossing = crossing(limit());
+        }
+        return Math.min(suddenEnd(), ownCrossing);
     }
 
     /** Age at which the rise first passes a limit, infinite when beyond 30 years. */

@@ -54,16 +54,9 @@ final class Pinned {
     private static List<StringHistory> strings() {
         return Stream.of(Laws.ordinary(), Laws.jumpy(), Laws.drifting())
                 .flatMap(laws -> new EstateGenerator(laws, 14)
-                        .estate().stream()
-                                .map(SimulatedString::history)
-                                .filter(Pinned::isShort)
-                                .limit(STRINGS_PER_LAW))
+                        .first(STRINGS_PER_LAW, MOST_JARS, LEAST_SURVEYS, MOST_SURVEYS).stream()
+                                .map(SimulatedString::history))
                 .toList();
-    }
-
-    private static boolean isShort(StringHistory history) {
-        int surveys = history.surveys().size();
-        return history.plan().positions() <= MOST_JARS && surveys >= LEAST_SURVEYS && surveys <= MOST_SURVEYS;
     }
 
     /** One line per survey and kind of unit; numbers are summed over the units. */
