@@ -52,13 +52,19 @@ public final class TrendDrawing {
         for (int i = 0; i < trend.values().length; i++) {
             dot(i);
         }
+        trend.levels().forEach(this::levelWords);
         return svg.done();
     }
 
     private void level(Trend.Level level) {
         double y = y(level.value());
         svg.line(level.limit() ? "level limit" : "level", LEFT, y, RIGHT, y);
-        svg.label(level.limit() ? "level-words limit" : "level-words", LEFT + 6, y - 5, level.words());
+    }
+
+    /** Over the curve, so that it crosses no word. */
+    private void levelWords(Trend.Level level) {
+        svg.label(
+                level.limit() ? "level-words limit" : "level-words", LEFT + 6, y(level.value()) - 5, level.words());
     }
 
     private boolean inside(LocalDate day) {

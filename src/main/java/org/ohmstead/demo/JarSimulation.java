@@ -31,7 +31,7 @@ final class JarSimulation {
 
     double[] ohmic(LocalDate on, double yearsAgo, Room room, Instrument instrument, Random random) {
         double age = Math.max(0, string.ageYears(on));
-        double common = Math.log1p(string.story().wear() * Math.pow(age / string.ageYears(today), 1.9))
+        double common = Math.log1p(worn(age))
                 + OHMIC_PER_KELVIN * (room.celsius() - 25)
                 + SURVEY_ERROR * random.nextGaussian();
         double[] values = new double[string.positions()];
@@ -44,6 +44,26 @@ final class JarSimulation {
                 .jars()
                 .forEach(jar -> values[jar.place() - 1] *= jar.ohmic().at(yearsAgo));
         return shown(values);
+    }
+
+    /** How far each jar stands above its value when new by wear and trouble, as a share; below zero where a cell is shorted. */
+    double[] rise(LocalDate on) {
+        double yearsAgo = (today.toEpochDay() - on.toEpochDay()) / 365.25;
+        double[] rises = new double[string.positions()];
+        Arrays.fill(rises, worn(Math.max(0, string.ageYears(on))));
+        for (Story.Work work : string.story().replaced()) {
+            double before = yearsAgo - work.yearsAgo();
+            rises[work.place() - 1] = before < 0 ? 0 : 0.4 * Math.max(0, (3 - before) / 3);
+        }
+        for (Trouble jar : string.story().jars()) {
+            double factor = jar.ohmic().at(yearsAgo);
+            rises[jar.place() - 1] = factor < 1 ? factor - 1 : (1 + rises[jar.place() - 1]) * factor - 1;
+        }
+        return rises;
+    }
+
+    private double worn(double age) {
+        return string.story().wear() * Math.pow(age / string.ageYears(today), 1.9);
     }
 
     /** Before its replacement the old jar rose steeply; the new one begins below its neighbours. */

@@ -39,6 +39,15 @@ record Story(
         return new Story(wear, List.of(), List.of(), List.of(), List.of(), 0, 0);
     }
 
+    boolean isUneventful() {
+        return jars.isEmpty()
+                && links.isEmpty()
+                && replaced.isEmpty()
+                && remade.isEmpty()
+                && currentLost == 0
+                && monthsLate == 0;
+    }
+
     Story withWear(double risen) {
         return new Story(risen, jars, links, replaced, remade, currentLost, monthsLate);
     }

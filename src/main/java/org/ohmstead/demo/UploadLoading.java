@@ -4,13 +4,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.ohmstead.intake.Handover;
 import org.ohmstead.intake.Intake;
 import org.ohmstead.kernel.NotFound;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** Hands in this week's survey sheets, three of which the intake will hold. */
+/** Hands in survey sheets of the past quarter, and this week's, three of which the intake will hold. */
 @Component
 @Profile("demo")
 class UploadLoading {
@@ -33,13 +34,25 @@ class UploadLoading {
 
     /** Each upload has a name of its own, so that a start that was cut short is completed by the next. */
     void handIn(DemoEstate estate) {
+        for (DemoString string : FiledSurveys.of(estate)) {
+            handIn(
+                    "demo past quarter " + string.title(),
+                    FiledSurveys.fileName(string, estate.today()),
+                    () -> FiledSurveys.content(string, estate.today()));
+        }
         for (SampleSheet sheet : THIS_WEEK) {
-            UUID id = UUID.nameUUIDFromBytes(("demo " + sheet.fileName()).getBytes(StandardCharsets.UTF_8));
-            if (!isThere(id)) {
-                LocalDate on = estate.today().minusDays(1 + sheet.ordinal() % OLDEST_DAYS);
-                byte[] bytes = sheet.text(estate, on).getBytes(StandardCharsets.UTF_8);
-                intake.receive(new Handover(id, sheet.fileName(), bytes, null));
-            }
+            LocalDate on = estate.today().minusDays(1 + sheet.ordinal() % OLDEST_DAYS);
+            handIn(
+                    "demo " + sheet.fileName(),
+                    sheet.fileName(),
+                    () -> sheet.text(estate, on).getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    private void handIn(String name, String fileName, Supplier<byte[]> content) {
+        UUID id = UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
+        if (!isThere(id)) {
+            intake.receive(new Handover(id, fileName, content.get(), null));
         }
     }
 

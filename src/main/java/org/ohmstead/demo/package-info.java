@@ -8,6 +8,8 @@
             "ledger",
             "intake",
             "assessment",
+            "capacity",
+            "capacity :: model",
             "programme",
             "programme :: rules"
         })

@@ -10,6 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.ohmstead.access.Access;
 import org.ohmstead.assessment.Assessments;
 import org.ohmstead.assessment.StringStanding;
+import org.ohmstead.capacity.Agreements;
+import org.ohmstead.capacity.CapacityOutcomes;
+import org.ohmstead.capacity.CapacityTestView;
+import org.ohmstead.capacity.model.TwoByTwo;
 import org.ohmstead.intake.Intake;
 import org.ohmstead.intake.UploadState;
 import org.ohmstead.intake.UploadView;
@@ -43,6 +47,12 @@ class DemoLoadingTest {
 
     @Autowired
     private Programme programme;
+
+    @Autowired
+    private CapacityOutcomes outcomes;
+
+    @Autowired
+    private Agreements agreements;
 
     @Autowired
     private Access access;
@@ -88,8 +98,10 @@ class DemoLoadingTest {
         List<UploadView> accepted = access.asSystem("demo test", () -> intake.recent(UploadState.ACCEPTED, 20));
         assertThat(accepted)
                 .extracting(UploadView::fileName)
+                .filteredOn(name -> !name.matches("survey-[A-Z]{3}-\\d\\d-[A-C]-2025-1[0-2]-\\d\\d\\.csv"))
                 .containsExactlyInAnyOrder(
                         "survey-nickel-cadmium.csv", "survey-loose-link.csv", "survey-current-past-clamp.csv");
+        assertThat(accepted).as("with two of the past quarter in each area").hasSize(3 + 8);
         assertThat(codes("survey-current-past-clamp.csv")).contains("CURRENT_PAST_CLAMP");
     }
 
@@ -127,6 +139,41 @@ class DemoLoadingTest {
                         ProgrammeLoading.PRACTICE);
     }
 
+    @Test
+    void capacityTestsFoundSoundStringsFadingOnesAndSuchAsAreToBeReplaced() {
+        List<CapacityTestView> tests = access.asSystem("demo test", outcomes::tests);
+        Map<Long, Double> last = tests.stream()
+                .collect(Collectors.toMap(
+                        CapacityTestView::stringId, test -> test.capacity().percent(), (later, earlier) -> later));
+        assertThat(last).hasSize(CapacityStory.all().size());
+        assertThat(last.values().stream().filter(percent -> percent < 80)).hasSizeBetween(1, 3);
+        assertThat(last.values().stream().filter(percent -> percent >= 80 && percent < 90))
+                .hasSizeGreaterThanOrEqualTo(3);
+        assertThat(last.values().stream().filter(percent -> percent >= 95)).hasSizeGreaterThan(15);
+        assertThat(tests.stream().filter(test -> test.raw() != null)).hasSizeGreaterThan(8);
+        assertThat(tests.stream().filter(test -> test.capacity().atLeast())).hasSize(1);
+    }
+
+    /** Both kinds of error occur: weak jars that had asked for nothing, and sound ones that had. */
+    @Test
+    void ohmicUrgencyAndCapacityMostlyAgreeButNotAlways() {
+        TwoByTwo all = access.asSystem(
+                "demo test",
+                () -> agreements.jarTypes().stream()
+                        .map(type -> agreements.of(type).counts())
+                        .reduce(
+                                TwoByTwo.NONE,
+                                (a, b) -> new TwoByTwo(
+                                        a.askingWeak() + b.askingWeak(),
+                                        a.askingSound() + b.askingSound(),
+                                        a.quietWeak() + b.quietWeak(),
+                                        a.quietSound() + b.quietSound())));
+        assertThat(all.askingWeak()).isGreaterThan(all.quietWeak());
+        assertThat(all.quietWeak()).isPositive();
+        assertThat(all.askingSound()).isPositive();
+        assertThat(all.quietSound()).isGreaterThan(1000);
+    }
+
     private List<String> sites(List<DutyLine> lines, DutyState state) {
         return lines.stream()
                 .filter(line -> line.state() == state)
@@ -147,7 +194,7 @@ class DemoLoadingTest {
     }
 
     private List<Long> counts() {
-        return List.of("site", "battery_string", "survey", "occupancy", "link", "app_user", "visit", "string_programme")
+        return List.of("site", "battery_string", "survey", "occupancy", "link", "app_user", "visit", "string_programme", "capacity_test", "upload")
                 .stream()
                 .map(table -> jdbc.sql("select count(*) from " + table)
                         .query(Long.class)

@@ -4,12 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -19,6 +26,7 @@ import org.ohmstead.access.Person;
 import org.ohmstead.access.Reach;
 import org.ohmstead.access.Role;
 import org.ohmstead.kernel.NotFound;
+import org.ohmstead.kernel.Sha256;
 import org.ohmstead.programme.Programme;
 import org.ohmstead.programme.rules.DutyState;
 import org.ohmstead.reports.render.Cell;
@@ -42,6 +50,12 @@ class DemoReportsTest {
 
     @Autowired
     private Programme programme;
+
+    @Autowired
+    private Compliance compliance;
+
+    @Autowired
+    private EvidencePack pack;
 
     @Autowired
     private Access access;
@@ -195,5 +209,32 @@ class DemoReportsTest {
                         .section("Strings")
                         .rows())
                 .isEmpty();
+    }
+
+    @Test
+    void theEvidencePackOfThePastQuarterHoldsTheFilesThatSurveysCameInBy() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        access.asSystem("demo test", () -> {
+            ComplianceSummary summary = compliance.summary(compliance.latestFinished(), null);
+            try {
+                pack.write(summary, out);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+        List<String> files = new ArrayList<>();
+        String sums = "";
+        try (ZipInputStream entries = new ZipInputStream(new ByteArrayInputStream(out.toByteArray()))) {
+            for (ZipEntry entry = entries.getNextEntry(); entry != null; entry = entries.getNextEntry()) {
+                byte[] content = entries.readAllBytes();
+                if (entry.getName().equals("SHA256SUMS")) {
+                    sums = new String(content, StandardCharsets.UTF_8);
+                } else {
+                    files.add(HexFormat.of().formatHex(Sha256.of(content)) + "  " + entry.getName());
+                }
+            }
+        }
+        assertThat(sums.lines()).containsExactlyInAnyOrderElementsOf(files);
+        assertThat(files.stream().filter(file -> file.contains("  surveys/"))).hasSize(8);
     }
 }

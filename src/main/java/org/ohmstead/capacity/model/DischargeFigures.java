@@ -66,7 +66,7 @@ public record DischargeFigures(
                 current.swing(start, end, mean));
     }
 
-    private static int firstWithCurrent(DischargeRecord all) {
+    static int firstWithCurrent(DischargeRecord all) {
         int row = 0;
         while (row < all.rows() && !flows(all, row)) {
             row++;
@@ -74,7 +74,7 @@ public record DischargeFigures(
         return row;
     }
 
-    private static int lastWithCurrent(DischargeRecord all) {
+    static int lastWithCurrent(DischargeRecord all) {
         int row = all.rows() - 1;
         while (row >= 0 && !flows(all, row)) {
             row--;

@@ -12,6 +12,8 @@ import org.ohmstead.access.Permission;
 import org.ohmstead.capacity.CapacityTestView;
 import org.ohmstead.capacity.CapacityTests;
 import org.ohmstead.capacity.NewCapacityTest;
+import org.ohmstead.capacity.model.DischargeCurve;
+import org.ohmstead.capacity.model.DischargeRecord;
 import org.ohmstead.capacity.model.Method;
 import org.ohmstead.capacity.model.TestKind;
 import org.ohmstead.fleet.FleetRegister;
@@ -33,6 +35,10 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 /** The capacity tests of a string, entered by form or file, and each test with its numbers. */
 @Controller
 class CapacityPages {
+
+    private static final int JARS_DRAWN = 4;
+    private static final int ROWS_DRAWN = 300;
+    private static final int ROWS_LISTED = 25;
 
     private final CapacityTests tests;
     private final FleetRegister register;
@@ -117,12 +123,21 @@ class CapacityPages {
         CapacityTestView test = tests.test(id);
         StringView string = register.string(test.stringId());
         model.addAttribute("test", test);
+        model.addAttribute("failed", test.failed().stream().map(JarRow::of).toList());
         model.addAttribute("rows", test.jars().stream().map(JarRow::of).toList());
+        tests.curve(id).ifPresent(record -> addCurve(model, record, test, string));
         model.addAttribute("string", string);
         model.addAttribute("site", register.site(string.siteCode()));
         model.addAttribute("drawing", test.jarsRead() == 0 ? null : CapacityDrawings.jars(test));
         model.addAttribute("mayVoid", access.current().may(Permission.SETTLE_SURVEYS));
         return "capacity/test";
+    }
+
+    private static void addCurve(Model model, DischargeRecord record, CapacityTestView test, StringView string) {
+        DischargeCurve drawn = DischargeCurve.of(record, JARS_DRAWN, ROWS_DRAWN);
+        model.addAttribute("discharge", CapacityDrawings.discharge(test, drawn, string.positions()));
+        model.addAttribute("lowest", drawn.lowest());
+        model.addAttribute("instants", CurveRow.of(DischargeCurve.of(record, JARS_DRAWN, ROWS_LISTED)));
     }
 
     @PostMapping("/capacity-tests/{id}/void")
