@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -53,6 +54,24 @@ class BuiltInPacksTest {
                         .filter(branch -> branch.evidence().stream().anyMatch(EvidenceKind::isOfUnits)))
                 .isNotEmpty()
                 .allSatisfy(branch -> assertThat(branch.coverage()).isEqualTo(1.0));
+    }
+
+    /** Table 1-4(f) of PRC-005-6, recalled: what is monitored and alarmed need not be looked at, but racks and capacity are. */
+    @ParameterizedTest
+    @ValueSource(strings = {"protection-vented", "protection-valve-regulated", "protection-nickel-cadmium"})
+    void monitoringTakesThePlaceOfWhatItSees(String code) {
+        Stream.of("dc-supply-voltage", "grounds", "charger-float-voltage", "continuity", "intercell-resistance")
+                .forEach(requirement -> assertThat(pack(code)
+                                .find(requirement)
+                                .orElseThrow()
+                                .branch("monitored")
+                                .interval())
+                        .as(requirement)
+                        .isNull());
+        assertThat(pack(code).find("rack").orElseThrow().isEitherOr()).isFalse();
+        assertThat(pack(code).find("performs-as-manufactured").orElseThrow().branches())
+                .extracting(Branch::code)
+                .doesNotContain("monitored");
     }
 
     /** Table 1-4(c), recalled (high). */

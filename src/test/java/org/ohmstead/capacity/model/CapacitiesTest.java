@@ -4,10 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmstead.kernel.Refused;
 import org.ohmstead.kernel.Technology;
@@ -30,9 +31,9 @@ class CapacitiesTest {
 
     /** IEEE 485 table 1, its range from a secondary source, its values recalled from memory. */
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/temperature-factors.csv", numLinesToSkip = 1)
-    void eachRowOfTheFactorTableIsHeld(double fahrenheit, double k) {
-        assertThat(TemperatureFactors.at((fahrenheit - 32) * 5 / 9)).isCloseTo(k, within(1e-9));
+    @CsvFileSource(resources = "/reference/capacity/temperature_factors.csv", numLinesToSkip = 1)
+    void eachRowOfTheFactorTableIsHeld(double fahrenheit, double k, String source) {
+        assertThat(TemperatureFactors.at((fahrenheit - 32) * 5 / 9)).as(source).isCloseTo(k, within(1e-9));
     }
 
     @Test
@@ -74,16 +75,53 @@ class CapacitiesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        // 92 Ah at 15 °C: 97.87 Ah at the 10 h rate (0.006 per kelvin), 102.22 Ah at the 1 h rate (0.01 per kelvin)
-        "9.2, 10, 97.87",
-        "92, 1, 102.22",
-    })
-    void theLinearMethodBringsAmpereHoursToTheReference(double amps, double hours, double ampereHours) {
-        Ratings ratings = new Ratings(amps, hours * 60, 25, 1.75);
-        Capacity capacity = Capacities.of(Method.LINEAR, ratings, drawn(amps, hours, 15), Technology.AGM, null);
-        assertThat(capacity.percent() / 100 * ratings.ampereHours()).isCloseTo(ampereHours, within(0.005));
-        assertThat(capacity.computation()).contains(String.valueOf(ampereHours));
+    @CsvFileSource(resources = "/reference/capacity/worked.csv", numLinesToSkip = 1)
+    void workedExamplesComeOut(
+            Method method,
+            double ratedAmps,
+            double ratedHours,
+            double reference,
+            double amps,
+            double hours,
+            double celsius,
+            double expected,
+            String unit,
+            String source) {
+        Ratings ratings = new Ratings(ratedAmps, ratedHours * 60, reference, 1.75);
+        Capacity capacity =
+                Capacities.of(method, ratings, drawn(amps, hours, celsius), Technology.VENTED_LEAD_ACID, null);
+        boolean percent = unit.equals("%");
+        assertThat(percent ? capacity.percent() : capacity.percent() / 100 * ratings.ampereHours())
+                .as(source)
+                .isCloseTo(expected, within(percent ? 0.05 : 0.005));
+        assertThat(capacity.computation()).contains(String.valueOf(expected));
+    }
+
+    /** Seeded, so that a failure comes back. */
+    private static DoubleStream celsius(double low, double high) {
+        return new Random(485L).doubles(1000, low, high);
+    }
+
+    @Test
+    void warmerCellsNeverNeedToBeLarger() {
+        assertThat(celsius(-3.9, 51.6).boxed()).allSatisfy(t -> assertThat(TemperatureFactors.at(t + 0.1))
+                .isLessThanOrEqualTo(TemperatureFactors.at(t)));
+    }
+
+    /** Whoever draws what the method asks for, for as long as it says, has shown the rated capacity. */
+    @Test
+    void theRatedDischargeIsAHundredPercentAtAnyTemperature() {
+        assertThat(celsius(-3.9, 51.7).boxed())
+                .allSatisfy(t -> assertThat(rateAdjusted(drawn(100 / TemperatureFactors.at(t), 8, t))
+                                .percent())
+                        .isCloseTo(100, within(1e-9)));
+        Ratings tenHours = new Ratings(50, 600, 20, 1.80);
+        assertThat(celsius(0, 40).boxed()).allSatisfy(t -> {
+            double hours = 10 * (1 + 0.006 * (t - 20));
+            assertThat(Capacities.of(Method.LINEAR, tenHours, drawn(50, hours, t), Technology.GEL, null)
+                            .percent())
+                    .isCloseTo(100, within(1e-9));
+        });
     }
 
     @ParameterizedTest

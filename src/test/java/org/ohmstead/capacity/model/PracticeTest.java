@@ -1,10 +1,14 @@
 package org.ohmstead.capacity.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.ohmstead.capacity.model.Practice.Tested;
 import org.ohmstead.kernel.Technology;
 
@@ -24,6 +28,17 @@ class PracticeTest {
 
     private static NextTest after(Technology technology, Double life, Tested... tests) {
         return Practice.next(List.of(tests), technology, NEW, life);
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/reference/capacity/practice.csv", numLinesToSkip = 1)
+    void theNextTestIsThatOfTheSources(
+            Technology technology, double life, double percent, double years, boolean replace, String source) {
+        NextTest next = Practice.next(List.of(tested(ON, percent)), technology, ON.minusYears(1), life);
+        assertThat(next.on())
+                .as(source)
+                .isCloseTo(ON.plusMonths(Math.round(12 * years)), within(1, ChronoUnit.DAYS));
+        assertThat(next.replace()).as(source).isEqualTo(replace);
     }
 
     @Test
