@@ -11,8 +11,7 @@ import java.util.List;
  * @param at the places along the bottom, rising
  * @param levels lines to compare with
  */
-public record Course(
-        String title, String unit, String along, double[] at, List<Line> lines, List<Trend.Level> levels) {
+public record Course(String title, String unit, String along, double[] at, List<Line> lines, List<Trend.Level> levels) {
 
     public Course {
         lines = List.copyOf(lines);

@@ -59,10 +59,7 @@ public final class CourseDrawing {
         course.lines().forEach(line -> svg.path("curve" + look(line), path(line)));
         for (Trend.Level level : course.levels()) {
             svg.label(
-                    level.limit() ? "level-words limit" : "level-words",
-                    LEFT + 6,
-                    y(level.value()) - 5,
-                    level.words());
+                    level.limit() ? "level-words limit" : "level-words", LEFT + 6, y(level.value()) - 5, level.words());
         }
         names();
         return svg.done();
@@ -113,7 +110,11 @@ public final class CourseDrawing {
         double free = TOP;
         for (Name name : names) {
             double y = Math.max(name.y(), free);
-            svg.label("end-words" + look(name.line()), RIGHT + 6, y + 4, name.line().words());
+            svg.label(
+                    "end-words" + look(name.line()),
+                    RIGHT + 6,
+                    y + 4,
+                    name.line().words());
             free = y + WORDS_APART;
         }
     }

@@ -63,8 +63,7 @@ public final class TrendDrawing {
 
     /** Over the curve, so that it crosses no word. */
     private void levelWords(Trend.Level level) {
-        svg.label(
-                level.limit() ? "level-words limit" : "level-words", LEFT + 6, y(level.value()) - 5, level.words());
+        svg.label(level.limit() ? "level-words limit" : "level-words", LEFT + 6, y(level.value()) - 5, level.words());
     }
 
     private boolean inside(LocalDate day) {

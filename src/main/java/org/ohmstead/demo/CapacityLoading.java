@@ -39,8 +39,7 @@ class CapacityLoading {
     }
 
     /** @param back its number counted from the last one, which is 1; −1 for the acceptance */
-    private void enter(
-            DemoString string, long stringId, CapacityStory story, LocalDate on, LocalDate today, int back) {
+    private void enter(DemoString string, long stringId, CapacityStory story, LocalDate on, LocalDate today, int back) {
         JarTypeEntry type = string.design().jarType();
         double celsius = Rounded.to(
                 Room.on(string, on, new Random(string.seed() + on.toEpochDay())).celsius() + 0.6, 1);
@@ -54,7 +53,8 @@ class CapacityLoading {
                 .record(stopped);
         NewCapacityTest test = test(string, stringId, on, back, celsius, stopped);
         if (back > 0 && back <= story.records()) {
-            String name = "discharge-" + string.entry().site() + "-" + string.entry().name() + "-" + on + ".csv";
+            String name =
+                    "discharge-" + string.entry().site() + "-" + string.entry().name() + "-" + on + ".csv";
             tests.recordFrom(test, name, DischargeSimulation.csv(all).getBytes(StandardCharsets.UTF_8));
         } else {
             tests.record(test, typed(all, test.ratings(), type.cellsPerJar(), back == 1));

@@ -12,7 +12,8 @@ import org.ohmstead.kernel.Technology;
  *
  * @param coefficient per kelvin, where none is known for the rate
  */
-record CapacityRating(Method method, Ratings ratings, @Nullable Double coefficient) {
+record CapacityRating(
+        Method method, Ratings ratings, @Nullable Double coefficient) {
 
     private static final double LARGE_AMPERE_HOURS = 1000;
     /** Of every rate that is tested here and has no coefficient of its own. */

@@ -65,9 +65,7 @@ final class DischargeSimulation {
         return new DischargeRecord(
                 minutes.stream().mapToDouble(Double::doubleValue).toArray(),
                 amps(jars.length),
-                Arrays.stream(jars)
-                        .mapToDouble(row -> Rounded.to(sum(row), 2))
-                        .toArray(),
+                Arrays.stream(jars).mapToDouble(row -> Rounded.to(sum(row), 2)).toArray(),
                 jars);
     }
 

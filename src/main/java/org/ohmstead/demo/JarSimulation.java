@@ -31,9 +31,8 @@ final class JarSimulation {
 
     double[] ohmic(LocalDate on, double yearsAgo, Room room, Instrument instrument, Random random) {
         double age = Math.max(0, string.ageYears(on));
-        double common = Math.log1p(worn(age))
-                + OHMIC_PER_KELVIN * (room.celsius() - 25)
-                + SURVEY_ERROR * random.nextGaussian();
+        double common =
+                Math.log1p(worn(age)) + OHMIC_PER_KELVIN * (room.celsius() - 25) + SURVEY_ERROR * random.nextGaussian();
         double[] values = new double[string.positions()];
         for (int i = 0; i < values.length; i++) {
             double own = units.jarLevel()[i] + units.jarDrift()[i] * age + REPEATABILITY * random.nextGaussian();

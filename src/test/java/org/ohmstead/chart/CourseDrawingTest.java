@@ -13,8 +13,13 @@ class CourseDrawingTest {
     private static String drawn(Course.Line... lines) {
         return CourseDrawing.of(
                 "d",
-                new Course("Volts", "V", "minutes", new double[] {0, 10, 20}, List.of(lines), List.of(
-                        new Trend.Level("end voltage", 1.8, true))));
+                new Course(
+                        "Volts",
+                        "V",
+                        "minutes",
+                        new double[] {0, 10, 20},
+                        List.of(lines),
+                        List.of(new Trend.Level("end voltage", 1.8, true))));
     }
 
     private static Course.Line line(String words, double... values) {

@@ -32,7 +32,8 @@ class CapacityStoryTest {
             List<LocalDate> days = TestDays.of(string, story, TODAY);
             assertThat(days).isNotEmpty().isSorted().doesNotHaveDuplicates();
             assertThat(days)
-                    .allMatch(day -> day.isAfter(string.entry().inServiceOn()) && day.isBefore(TODAY)
+                    .allMatch(day -> day.isAfter(string.entry().inServiceOn())
+                            && day.isBefore(TODAY)
                             && day.getDayOfWeek().getValue() <= 5);
         });
     }

@@ -194,7 +194,17 @@ class DemoLoadingTest {
     }
 
     private List<Long> counts() {
-        return List.of("site", "battery_string", "survey", "occupancy", "link", "app_user", "visit", "string_programme", "capacity_test", "upload")
+        return List.of(
+                        "site",
+                        "battery_string",
+                        "survey",
+                        "occupancy",
+                        "link",
+                        "app_user",
+                        "visit",
+                        "string_programme",
+                        "capacity_test",
+                        "upload")
                 .stream()
                 .map(table -> jdbc.sql("select count(*) from " + table)
                         .query(Long.class)

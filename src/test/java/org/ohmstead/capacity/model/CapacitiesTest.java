@@ -104,8 +104,9 @@ class CapacitiesTest {
 
     @Test
     void warmerCellsNeverNeedToBeLarger() {
-        assertThat(celsius(-3.9, 51.6).boxed()).allSatisfy(t -> assertThat(TemperatureFactors.at(t + 0.1))
-                .isLessThanOrEqualTo(TemperatureFactors.at(t)));
+        assertThat(celsius(-3.9, 51.6).boxed())
+                .allSatisfy(
+                        t -> assertThat(TemperatureFactors.at(t + 0.1)).isLessThanOrEqualTo(TemperatureFactors.at(t)));
     }
 
     /** Whoever draws what the method asks for, for as long as it says, has shown the rated capacity. */

@@ -35,9 +35,7 @@ class PracticeTest {
     void theNextTestIsThatOfTheSources(
             Technology technology, double life, double percent, double years, boolean replace, String source) {
         NextTest next = Practice.next(List.of(tested(ON, percent)), technology, ON.minusYears(1), life);
-        assertThat(next.on())
-                .as(source)
-                .isCloseTo(ON.plusMonths(Math.round(12 * years)), within(1, ChronoUnit.DAYS));
+        assertThat(next.on()).as(source).isCloseTo(ON.plusMonths(Math.round(12 * years)), within(1, ChronoUnit.DAYS));
         assertThat(next.replace()).as(source).isEqualTo(replace);
     }
 
