@@ -95,6 +95,7 @@ class Expectations {
         SurveyFacts facts = survey.facts();
         return new EarlierSurvey(
                 facts.takenAt(),
+                Objects.requireNonNullElse(facts.instrument(), ""),
                 facts.ohmicKind(),
                 facts.ohmicHertz(),
                 facts.ambientCelsius(),

@@ -1,13 +1,11 @@
 package org.ohmstead.intake.check;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.ohmstead.intake.file.ColumnKind;
-import org.ohmstead.statistics.Quantiles;
 
 /**
  * How far the jars moved against each other since an earlier survey, beside how far they usually do. Two walks never give
@@ -15,10 +13,11 @@ import org.ohmstead.statistics.Quantiles;
  */
 final class Likeness {
 
-    private static final double MAD_TO_DEVIATION = 1.4826;
     private static final double SAME = 1e-6;
     /** Where this share of a survey's own values is one value, equal values say nothing. */
     private static final double COARSE = 0.3;
+    /** Readings too coarse for the string's movements show none where there is one. */
+    private static final double STEPS_TO_TELL = 2;
 
     private Likeness() {}
 
@@ -29,40 +28,72 @@ final class Likeness {
         }
         ForensicThresholds limits = survey.limits().forensics();
         for (EarlierSurvey earlier : survey.sameKind()) {
-            int both = count(now, earlier.ohmic());
+            int both = Movement.count(now, earlier.ohmic());
             int equal = equal(now, earlier.ohmic());
             if (both >= limits.fewestJars() && equal >= limits.copiedShare() * both) {
                 return Optional.of(Remark.of(
                         RemarkCode.COPIED,
                         place(survey),
-                        equal + " of " + both + " values as on "
-                                + earlier.takenAt()
-                                        .atZone(survey.expected().zone())
-                                        .toLocalDate(),
+                        equal + " of " + both + " values as on " + day(earlier, survey),
                         "no two walks give the same figures"));
             }
         }
         return Optional.empty();
     }
 
+    /** Measured against each of the earlier surveys: any of them may be the one that was carried over. */
     static Optional<Remark> tooAlike(SurveyUnderCheck survey) {
         ForensicThresholds limits = survey.limits().forensics();
-        Scatter scatter = Scatter.of(survey);
-        boolean alike = scatter.jars >= limits.alikeJars() && scatter.now < limits.alikeShare() * scatter.habit;
-        return alike && copied(survey).isEmpty()
-                ? Optional.of(scatter.remark(survey, RemarkCode.COPIED_ALIKE))
-                : Optional.empty();
+        Habit habit = Habit.before(survey);
+        double[] now = survey.laidOut().ohmic();
+        if (!(habit.movement() > habit.step() * STEPS_TO_TELL) || copied(survey).isPresent()) {
+            return Optional.empty();
+        }
+        return habit.earlier().stream()
+                .filter(earlier -> {
+                    int jars = Movement.count(earlier.ohmic(), now);
+                    return jars >= limits.fewestJars()
+                            && Movement.between(earlier.ohmic(), now) < limits.alikeShareOf(jars) * habit.movement();
+                })
+                .findFirst()
+                .map(earlier -> moved(
+                        survey,
+                        RemarkCode.COPIED_ALIKE,
+                        Movement.between(earlier.ohmic(), now),
+                        " since " + day(earlier, survey),
+                        habit));
     }
 
     static Optional<Remark> scattered(SurveyUnderCheck survey) {
         ForensicThresholds limits = survey.limits().forensics();
-        Scatter scatter = Scatter.of(survey);
-        boolean wild = scatter.jars >= limits.fewestJars()
-                && scatter.now > limits.scatterLeast()
-                && scatter.now > limits.scatterFactor() * scatter.habit;
+        Habit habit = Habit.before(survey);
+        double[] now = survey.laidOut().ohmic();
+        int jars = habit.jarsWith(now);
+        if (jars < limits.fewestJars()) {
+            return Optional.empty();
+        }
+        double movement = habit.movementTo(now);
+        double usual = Math.max(habit.movement(), habit.step());
+        boolean wild = movement > limits.scatterLeast() && movement > limits.scatterFactorOf(jars) * usual;
         return wild && !WalkOrder.isWrong(survey)
-                ? Optional.of(scatter.remark(survey, RemarkCode.SCATTER_HIGH))
+                ? Optional.of(moved(survey, RemarkCode.SCATTER_HIGH, movement, "", habit))
                 : Optional.empty();
+    }
+
+    private static Remark moved(SurveyUnderCheck survey, RemarkCode code, double movement, String since, Habit habit) {
+        return Remark.of(
+                code,
+                place(survey),
+                "jars moved by " + percent(movement) + " against each other" + since,
+                "about " + percent(habit.movement()) + " between this string's surveys");
+    }
+
+    private static String percent(double share) {
+        return Figures.of(100 * share, "%");
+    }
+
+    private static LocalDate day(EarlierSurvey earlier, SurveyUnderCheck survey) {
+        return earlier.takenAt().atZone(survey.expected().zone()).toLocalDate();
     }
 
     private static Place place(SurveyUnderCheck survey) {
@@ -79,60 +110,9 @@ final class Likeness {
         return most > COARSE * read;
     }
 
-    private static int count(double[] one, double[] other) {
-        return (int) both(one, other).count();
-    }
-
     private static int equal(double[] one, double[] other) {
-        return (int) both(one, other)
+        return (int) Movement.both(one, other)
                 .filter(i -> Math.abs(one[i] - other[i]) <= SAME * Math.abs(other[i]))
                 .count();
-    }
-
-    private static IntStream both(double[] one, double[] other) {
-        return IntStream.range(0, Math.min(one.length, other.length)).filter(i -> one[i] > 0 && other[i] > 0);
-    }
-
-    /** Scatter of the jars' changes about their median, as a share of the value; NaN where there is too little to say. */
-    private record Scatter(double now, double habit, int jars) {
-
-        private static final int SURVEYS_FOR_A_HABIT = 3;
-
-        static Scatter of(SurveyUnderCheck survey) {
-            List<EarlierSurvey> earlier = survey.sameKind();
-            if (earlier.size() < SURVEYS_FOR_A_HABIT || UnitSlips.isOhmicSlipped(survey)) {
-                return new Scatter(Double.NaN, Double.NaN, 0);
-            }
-            double[] steps = IntStream.range(1, earlier.size())
-                    .mapToDouble(i ->
-                            between(earlier.get(i - 1).ohmic(), earlier.get(i).ohmic()))
-                    .toArray();
-            double[] last = earlier.get(earlier.size() - 1).ohmic();
-            double[] now = survey.laidOut().ohmic();
-            return new Scatter(between(last, now), Quantiles.median(steps), count(last, now));
-        }
-
-        private static double between(double[] before, double[] after) {
-            double[] changes = both(before, after)
-                    .mapToDouble(i -> Math.log(after[i] / before[i]))
-                    .toArray();
-            double middle = Quantiles.median(changes);
-            return MAD_TO_DEVIATION
-                    * Quantiles.median(Arrays.stream(changes)
-                            .map(change -> Math.abs(change - middle))
-                            .toArray());
-        }
-
-        Remark remark(SurveyUnderCheck survey, RemarkCode code) {
-            return Remark.of(
-                    code,
-                    place(survey),
-                    "jars moved by " + percent(now) + " against each other",
-                    "about " + percent(habit) + " between this string's surveys");
-        }
-
-        private static String percent(double share) {
-            return Figures.of(100 * share, "%");
-        }
     }
 }

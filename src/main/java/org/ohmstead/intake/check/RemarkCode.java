@@ -104,7 +104,7 @@ public enum RemarkCode {
             "Export the survey that was taken; if none was, take it."),
     COPIED_ALIKE(
             DOUBT,
-            "The ohmic values are more like the last survey's than this string's surveys ever are.",
+            "The ohmic values are more like an earlier survey's than this string's surveys ever are.",
             "Ask how they were taken: it may be an old memory exported again, or figures carried over by hand."),
     SCATTER_HIGH(
             DOUBT,
@@ -112,7 +112,7 @@ public enum RemarkCode {
             "Clean posts and probes, and measure again while still on site."),
     DIGITS_REGULAR(
             DOUBT,
-            "Most ohmic values end in the same digit, as measured ones never do: rounded or made up.",
+            "The ohmic values end in digits as measured ones hardly ever do: rounded or made up.",
             "Hand in the values as the instrument gave them."),
 
     STRAPS_DIFFER(

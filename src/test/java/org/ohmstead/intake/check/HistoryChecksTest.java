@@ -2,6 +2,7 @@ package org.ohmstead.intake.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -95,6 +96,71 @@ class HistoryChecksTest {
     }
 
     @Test
+    void anOlderSurveyCarriedOverIsDoubtedAsWellAsTheLast() {
+        assertThat(of(40, LikenessContest.Origin.COPIED_TOUCHED)).isGreaterThanOrEqualTo(38);
+        assertThat(of(40, LikenessContest.Origin.COPIED)).isEqualTo(40);
+    }
+
+    @Test
+    void honestSurveysAreNotAccused() {
+        assertThat(of(25, LikenessContest.Origin.HONEST)).isZero();
+        assertThat(of(25, LikenessContest.Origin.HONEST_TWO_DIGITS)).isZero();
+    }
+
+    @Test
+    void threeTimesTheUsualNoiseIsMostlyDoubted() {
+        assertThat(of(40, LikenessContest.Origin.SCATTERED)).isGreaterThanOrEqualTo(24);
+    }
+
+    @Test
+    void favouriteLastDigitsAreDoubtedInALongString() {
+        assertThat(new LikenessContest(20)
+                        .run(240, LikenessContest.Origin.TYPED)
+                        .remarked())
+                .isGreaterThanOrEqualTo(16);
+    }
+
+    @Test
+    void favouriteDigitsThatEarlierSurveysHaveTooAreTheInstrumentsHabit() {
+        Walk walk = Walk.along(JARS).recalling(evened(string.surveys(4)));
+        Walk first = Walk.along(JARS);
+        for (EarlierSurvey now : evened(string.surveys(1))) {
+            for (int jar = 1; jar <= JARS; jar++) {
+                String value = String.format(Locale.ROOT, "%.4f", now.ohmic()[jar - 1]);
+                walk.ohmic(jar, value);
+                first.ohmic(jar, value);
+            }
+        }
+
+        assertThat(first.remark(RemarkCode.DIGITS_REGULAR).seen()).startsWith("last digits 0 to 9 come up ");
+        assertThat(walk.remarked()).doesNotContain(RemarkCode.DIGITS_REGULAR);
+    }
+
+    @Test
+    void fewerDigitsThanTheInstrumentShowedLastTimeAreDoubtedAndAnotherInstrumentMayShowFewer() {
+        for (String instrument : List.of("", "TS-9")) {
+            Walk walk = Walk.along(JARS).with("instrument", instrument).recalling(string.surveys(4));
+            EarlierSurvey now = string.surveys(1).get(0);
+            for (int jar = 1; jar <= JARS; jar++) {
+                walk.ohmic(jar, String.format(Locale.ROOT, "%.2f", now.ohmic()[jar - 1]));
+            }
+
+            assertThat(walk.remarked().contains(RemarkCode.DIGITS_REGULAR)).isEqualTo(instrument.isEmpty());
+        }
+    }
+
+    @Test
+    void siemensInWholeTensAreAnInstrumentsOwnDigits() {
+        Walk walk = Walk.along(JARS).titled("position,jar S,jar V,link µΩ").with("ohmic kind", "conductance");
+        EarlierSurvey now = string.surveys(1).get(0);
+        for (int jar = 1; jar <= JARS; jar++) {
+            walk.ohmic(jar, String.format(Locale.ROOT, "%d", Math.round(100 / now.ohmic()[jar - 1]) * 10));
+        }
+
+        assertThat(walk.remarked()).doesNotContain(RemarkCode.DIGITS_REGULAR);
+    }
+
+    @Test
     void wildScatterIsDoubted() {
         Walk walk = string.walked(Walk.along(JARS).recalling(string.surveys(5)), IN_ORDER);
         List<EarlierSurvey> shaken = string.surveys(1);
@@ -127,6 +193,15 @@ class HistoryChecksTest {
         assertThat(walk.remarked()).isEmpty();
     }
 
+    private static int of(int surveys, LikenessContest.Origin origin) {
+        return new LikenessContest(surveys).run(JARS, origin).remarked();
+    }
+
+    /** As an instrument shows them that knows even digits only. */
+    private static List<EarlierSurvey> evened(List<EarlierSurvey> surveys) {
+        return inSteps(surveys, 5_000);
+    }
+
     private Remark remarkOn(RemarkCode code, int[] jarOfRow) {
         Walk walk = string.walked(Walk.along(JARS).recalling(string.surveys(4)), jarOfRow);
         assertThat(code.severity()).isEqualTo(Severity.HOLD);
@@ -134,14 +209,19 @@ class HistoryChecksTest {
     }
 
     private static List<EarlierSurvey> rounded(List<EarlierSurvey> surveys) {
+        return inSteps(surveys, 1_000);
+    }
+
+    private static List<EarlierSurvey> inSteps(List<EarlierSurvey> surveys, double stepsForOne) {
         return surveys.stream()
                 .map(survey -> new EarlierSurvey(
                         survey.takenAt(),
+                        survey.instrument(),
                         survey.kind(),
                         survey.ohmicHertz(),
                         survey.ambientCelsius(),
-                        java.util.Arrays.stream(survey.ohmic())
-                                .map(value -> Math.round(value * 1000) / 1000.0)
+                        Arrays.stream(survey.ohmic())
+                                .map(value -> Math.round(value * stepsForOne) / stepsForOne)
                                 .toArray(),
                         survey.volts(),
                         survey.linkMicroohms()))

@@ -34,7 +34,7 @@ final class RememberedString {
                     .mapToObj(value -> new double[] {value})
                     .toArray(double[][]::new);
             surveys.add(new EarlierSurvey(
-                    takenAt, OhmicKind.IMPEDANCE, 60, 21, read(ohmic, 0.01), read(volts, 0.001), perLink));
+                    takenAt, "", OhmicKind.IMPEDANCE, 60, 21, rounded(read(ohmic, 0.01)), read(volts, 0.001), perLink));
         }
         return surveys;
     }
@@ -44,7 +44,7 @@ final class RememberedString {
         EarlierSurvey now = surveys(1).get(0);
         for (int row = 1; row <= jarOfRow.length; row++) {
             int jar = jarOfRow[row - 1];
-            walk.ohmic(row, text("%.3f", now.ohmic()[jar - 1]))
+            walk.ohmic(row, text("%.4f", now.ohmic()[jar - 1]))
                     .volts(row, text("%.3f", now.volts()[jar - 1]))
                     .link(row, text("%.1f", now.linkMicroohms()[jar][0]));
         }
@@ -58,6 +58,12 @@ final class RememberedString {
     private double[] read(double[] truth, double share) {
         return Arrays.stream(truth)
                 .map(value -> value * (1 + share * random.nextGaussian()))
+                .toArray();
+    }
+
+    private static double[] rounded(double[] ohmic) {
+        return Arrays.stream(ohmic)
+                .map(value -> Math.rint(value * 10_000) / 10_000)
                 .toArray();
     }
 

@@ -122,7 +122,7 @@ final class Walk {
         Arrays.fill(jars, ohmic);
         double[][] links = new double[positions + 1][];
         Arrays.setAll(links, k -> new double[] {link});
-        last = new EarlierSurvey(Instant.parse(takenAt), kind, hertz, celsius, jars, new double[] {}, links);
+        last = new EarlierSurvey(Instant.parse(takenAt), "", kind, hertz, celsius, jars, new double[] {}, links);
         baseline = last;
         earlier.add(last.takenAt());
         return this;

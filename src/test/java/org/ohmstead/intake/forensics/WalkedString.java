@@ -13,7 +13,7 @@ import java.util.function.IntUnaryOperator;
  * and repeat within 4 %, a tier cable after every twentieth jar. Surveys have an error of their own of 2 %. All of it
  * invented; common practice, no source.
  */
-final class WalkedString {
+public final class WalkedString {
 
     private static final int TIER = 20;
 
@@ -24,7 +24,7 @@ final class WalkedString {
     private final double[] volts;
     private final double[] links;
 
-    WalkedString(long seed, int jars) {
+    public WalkedString(long seed, int jars) {
         this.random = new SplittableRandom(seed);
         this.jars = jars;
         double spread = 0.03 + 0.02 * random.nextDouble();
@@ -39,7 +39,7 @@ final class WalkedString {
         links[jars] -= Math.log(2);
     }
 
-    List<List<Series>> history(int surveys) {
+    public List<List<Series>> history(int surveys) {
         List<List<Series>> history = new ArrayList<>();
         for (int s = 0; s < surveys; s++) {
             history.add(walked(Walk.inOrder(jars)));
@@ -48,10 +48,15 @@ final class WalkedString {
     }
 
     /** One more survey, walked that way; each jar has drifted a little since. */
-    List<Series> walked(Walk walk) {
+    public List<Series> walked(Walk walk) {
+        return walked(walk, 1);
+    }
+
+    /** The same, with so many times the usual noise in its ohmic values. */
+    public List<Series> walked(Walk walk, double noisier) {
         drift();
         double level = 0.02 * random.nextGaussian();
-        double[] ohmicRead = read(jars, i -> walk.jarOf(i + 1) - 1, ohmic, level, repeatability);
+        double[] ohmicRead = read(jars, i -> walk.jarOf(i + 1) - 1, ohmic, level, noisier * repeatability);
         double[] voltsRead = read(jars, i -> walk.jarOf(i + 1) - 1, volts, 0.01 * random.nextGaussian(), 0.0025);
         double[] linksRead = read(jars + 1, walk::linkOf, links, level, 0.04);
         return List.of(
