@@ -28,16 +28,16 @@ final class Digits {
         List<EarlierSurvey> same = survey.sameKind().stream()
                 .filter(earlier -> earlier.instrument().equals(survey.facts().instrument()))
                 .toList();
-        return LastDigits.of(same.isEmpty() ? new double[0] : same.get(same.size() - 1).ohmic());
+        return LastDigits.of(
+                same.isEmpty() ? new double[0] : same.get(same.size() - 1).ohmic());
     }
 
     private static Optional<Remark> oneDigit(SurveyUnderCheck survey, LastDigits read) {
         ForensicThresholds limits = survey.limits().forensics();
         int[] counts = read.counts();
         int most = Arrays.stream(counts).max().orElse(0);
-        boolean made = read.size() >= limits.digitJars()
-                && read.width() >= WIDE
-                && most > limits.digitShare() * read.size();
+        boolean made =
+                read.size() >= limits.digitJars() && read.width() >= WIDE && most > limits.digitShare() * read.size();
         return made
                 ? remark(
                         survey,

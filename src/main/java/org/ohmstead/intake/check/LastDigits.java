@@ -21,8 +21,8 @@ record LastDigits(double[] values, int decimals) {
     static LastDigits of(double[] read) {
         double[] values = Arrays.stream(read).filter(value -> value > 0).toArray();
         int decimals = Arrays.stream(values)
-                .mapToInt(value ->
-                        BigDecimal.valueOf(value).stripTrailingZeros().scale())
+                .mapToInt(
+                        value -> BigDecimal.valueOf(value).stripTrailingZeros().scale())
                 .max()
                 .orElse(COARSEST);
         return new LastDigits(values, Math.max(COARSEST, decimals));

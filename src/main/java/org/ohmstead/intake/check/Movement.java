@@ -13,8 +13,9 @@ final class Movement {
 
     /** Robust standard deviation of the jars' changes about their median, as a share of the value; NaN without any. */
     static double between(double[] before, double[] after) {
-        double[] changes =
-                both(before, after).mapToDouble(i -> Math.log(after[i] / before[i])).toArray();
+        double[] changes = both(before, after)
+                .mapToDouble(i -> Math.log(after[i] / before[i]))
+                .toArray();
         double middle = Quantiles.median(changes);
         return MAD_TO_DEVIATION
                 * Quantiles.median(Arrays.stream(changes)

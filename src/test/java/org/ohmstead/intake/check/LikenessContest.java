@@ -25,8 +25,8 @@ public final class LikenessContest {
     private static final int[] SIZES = {12, 24, 60, 120, 240};
     private static final int SURVEYS_BEFORE = 3;
     private static final int HONEST_FOR_ONE = 4;
-    private static final Set<RemarkCode> ACCUSING = EnumSet.of(
-            RemarkCode.COPIED, RemarkCode.COPIED_ALIKE, RemarkCode.SCATTER_HIGH, RemarkCode.DIGITS_REGULAR);
+    private static final Set<RemarkCode> ACCUSING =
+            EnumSet.of(RemarkCode.COPIED, RemarkCode.COPIED_ALIKE, RemarkCode.SCATTER_HIGH, RemarkCode.DIGITS_REGULAR);
 
     /**
      * How somebody may type last digits: 3 and 7 too often, 0 and 9 seldom, and four times in five not the digit before. The
@@ -84,8 +84,10 @@ public final class LikenessContest {
 
     private void print() {
         System.out.println("\nSurveys with " + SURVEYS_BEFORE + " earlier ones, remarked on:\n");
-        System.out.println(
-                "| survey |" + String.join("|", Arrays.stream(SIZES).mapToObj(n -> " " + n + " jars ").toList()) + "|");
+        System.out.println("| survey |"
+                + String.join(
+                        "|",
+                        Arrays.stream(SIZES).mapToObj(n -> " " + n + " jars ").toList()) + "|");
         System.out.println("|---|" + "---|".repeat(SIZES.length));
         for (Origin origin : Origin.values()) {
             StringBuilder row = new StringBuilder("| " + origin.words + " |");
@@ -175,7 +177,9 @@ public final class LikenessContest {
     }
 
     private static double rounded(double value, int decimals) {
-        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).doubleValue();
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_EVEN)
+                .doubleValue();
     }
 
     private static String text(double value, int decimals) {
