@@ -33,6 +33,11 @@ public record UnresolvedWork(
         effort = List.copyOf(effort);
     }
 
+    /** The work in a few words: "Remake link 8|9". */
+    public String title() {
+        return kind.title(what);
+    }
+
     /** "FEL-03 / A". */
     public String string() {
         return siteCode + " / " + stringName;

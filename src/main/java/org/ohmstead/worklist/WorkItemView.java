@@ -63,6 +63,11 @@ public record WorkItemView(
         return siteCode + " / " + stringName;
     }
 
+    /** The work in a few words: "Remake link 8|9". */
+    public String title() {
+        return kind.title(what);
+    }
+
     public boolean isOpen() {
         return state.isOpen();
     }

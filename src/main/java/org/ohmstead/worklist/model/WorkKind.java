@@ -20,6 +20,23 @@ public enum WorkKind {
         return words;
     }
 
+    /**
+     * The work in a few words: "Remake link 8|9".
+     *
+     * @param what its subject as people say it
+     */
+    public String title(String what) {
+        return switch (this) {
+            case REMAKE_LINK -> "Remake " + what;
+            case MEASURE_AGAIN -> "Measure " + what + " again";
+            case EQUALISE -> "Equalise " + what;
+            case INVESTIGATE -> "Investigate " + what;
+            case REPLACE_JAR -> "Replace " + what;
+            case TEST_CAPACITY -> "Test the capacity of " + what;
+            case OVERDUE_DUTY -> "Overdue: " + what;
+        };
+    }
+
     /** Whether such work can be about such a thing. */
     public boolean suits(Subject.Kind subject) {
         return switch (this) {

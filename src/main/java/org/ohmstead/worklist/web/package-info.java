@@ -1,0 +1,5 @@
+/** Pages and REST resource of the work list. */
+@NullMarked
+package org.ohmstead.worklist.web;
+
+import org.jspecify.annotations.NullMarked;
