@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record Shell(String path, String section, boolean demo) {
 
-    private static final List<String> SECTIONS =
-            List.of("intake", "work", "rounds", "compliance", "forecast", "register", "library", "account", "administration");
+    private static final List<String> SECTIONS = List.of(
+            "intake", "work", "rounds", "compliance", "forecast", "register", "library", "account", "administration");
     private static final List<String> OF_THE_ESTATE = List.of("", "sites", "strings", "capacity-tests");
 
     public static Shell of(String path, boolean demo) {

@@ -18,12 +18,7 @@ import org.springframework.web.util.UriComponentsBuilder;
  * @param kind null for all
  * @param assignee empty for everybody
  */
-record WorkChoice(
-        String show,
-        String area,
-        @Nullable WorkKind kind,
-        boolean overdue,
-        String assignee) {
+record WorkChoice(String show, String area, @Nullable WorkKind kind, boolean overdue, String assignee) {
 
     static final String OPEN = "open";
     static final String ALL = "all";

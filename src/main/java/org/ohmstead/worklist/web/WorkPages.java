@@ -239,10 +239,12 @@ class WorkPages {
     @GetMapping("/strings/{stringId}/work")
     String panel(@PathVariable long stringId, Model model) {
         model.addAttribute("items", work.openOf(stringId));
-        model.addAttribute("closed", work.of(stringId).stream()
-                .filter(item -> !item.isOpen())
-                .limit(3)
-                .toList());
+        model.addAttribute(
+                "closed",
+                work.of(stringId).stream()
+                        .filter(item -> !item.isOpen())
+                        .limit(3)
+                        .toList());
         model.addAttribute("stringId", stringId);
         may(model);
         return "worklist/panel :: work";

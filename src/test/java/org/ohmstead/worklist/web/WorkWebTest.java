@@ -129,7 +129,10 @@ class WorkWebTest {
 
     @Test
     void whatIsNotPossibleIsSaidOnThePage() throws Exception {
-        mvc.perform(post("/work/plan").param("on", "2026-03-12").with(as(Role.CREW)).with(csrf()))
+        mvc.perform(post("/work/plan")
+                        .param("on", "2026-03-12")
+                        .with(as(Role.CREW))
+                        .with(csrf()))
                 .andExpect(flash().attribute("problem", containsString("Choose 1 to")));
         mvc.perform(post("/work/" + item + "/plan")
                         .param("on", "2026-03-01")
@@ -168,8 +171,7 @@ class WorkWebTest {
                         .with(csrf()))
                 .andExpect(status().is3xxRedirection())
                 .andExpect(flash().attribute("notice", "It is on the list."));
-        mvc.perform(get(of).with(as(Role.CREW)))
-                .andExpect(content().string(containsString("Remake link 4|5")));
+        mvc.perform(get(of).with(as(Role.CREW))).andExpect(content().string(containsString("Remake link 4|5")));
         mvc.perform(post(of).param("about", "LINK")
                         .param("unit", "4")
                         .param("kind", "REMAKE_LINK")
