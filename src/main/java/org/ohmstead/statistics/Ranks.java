@@ -20,30 +20,41 @@ final class Ranks {
     static void settleWithin(double[] values, int from, int to, int... ranks) {
         long[] keys = new long[to - from];
         for (int i = 0; i < keys.length; i++) {
-            keys[i] = key(Double.doubleToLongBits(values[from + i]));
+            keys[i] = key(values[from + i]);
         }
         int settled = -1;
         for (int rank : ranks) {
             if (rank - from == settled + 1) {
-                findLeast(keys, settled + 1);
+                findLeast(keys, settled + 1, keys.length);
             } else if (rank - from > settled) {
-                find(keys, settled + 1, rank - from);
+                find(keys, settled + 1, keys.length, rank - from);
             }
             settled = rank - from;
         }
         for (int i = 0; i < keys.length; i++) {
-            values[from + i] = Double.longBitsToDouble(key(keys[i]));
+            values[from + i] = number(keys[i]);
         }
     }
 
-    /** Integers in the order of the numbers; its own inverse. */
-    private static long key(long bits) {
+    /** An integer that stands among its like as the number does among numbers. */
+    static long key(double number) {
+        return turned(Double.doubleToLongBits(number));
+    }
+
+    /** The number that the key was made of. */
+    static double number(long key) {
+        return Double.longBitsToDouble(turned(key));
+    }
+
+    /** Its own inverse. */
+    private static long turned(long bits) {
         return bits ^ bits >> 63 & Long.MAX_VALUE;
     }
 
-    private static void findLeast(long[] keys, int start) {
+    /** Brings the least of a part of the array to its start. */
+    static void findLeast(long[] keys, int start, int end) {
         int least = start;
-        for (int i = start + 1; i < keys.length; i++) {
+        for (int i = start + 1; i < end; i++) {
             least = keys[i] < keys[least] ? i : least;
         }
         long key = keys[least];
@@ -51,9 +62,10 @@ final class Ranks {
         keys[start] = key;
     }
 
-    private static void find(long[] keys, int start, int rank) {
+    /** Puts in place what belongs at the rank, which lies in this part of the array, with the lesser ones before it. */
+    static void find(long[] keys, int start, int end, int rank) {
         int low = start;
-        int high = keys.length - 1;
+        int high = end - 1;
         while (high - low > FEW) {
             int place = partition(keys, low, high);
             if (place == rank) {

@@ -1,6 +1,5 @@
 package org.ohmstead.assessment.model;
 
-import org.ohmstead.statistics.Quantiles;
 
 /**
  * All that the rules look at for one jar.
@@ -41,7 +40,7 @@ record JarCase(
                 ohmic,
                 VoltsEvidence.of(panel, position),
                 survey == null ? Double.NaN : Numbers.at(survey.celsius(), position - 1),
-                survey == null ? Double.NaN : Quantiles.median(survey.celsius()),
+                survey == null ? Double.NaN : panel.medianCelsius(panel.last()),
                 ohmic.last() == null || panel.survey(ohmic.last().survey()).onFloat());
     }
 

@@ -53,7 +53,7 @@ record LinkCase(
                 isSkipped(links, joint),
                 panel.last() < 0 ? 0 : LinkReading.strapsRead(panel.survey(panel.last()), plan),
                 panel.history().plan().designLoadAmps(),
-                trend(readings, limits));
+                trend(panel, readings, limits));
     }
 
     private static double rise(@Nullable LinkReading first, @Nullable LinkReading later) {
@@ -99,19 +99,20 @@ record LinkCase(
                 && !links.isReadIn(round, joint.link().ordinal());
     }
 
-    private static @Nullable Trend trend(List<LinkReading> readings, Limits limits) {
+    private static @Nullable Trend trend(Panel panel, List<LinkReading> readings, Limits limits) {
         if (readings.isEmpty() || readings.get(0).cableDominates()) {
             return null;
         }
         LinkReading first = readings.get(0);
         int skip = Math.max(0, readings.size() - limits.countOf(Limit.TREND_MOST));
-        List<LinkReading> latest = readings.subList(skip, readings.size());
-        return Trend.of(
-                latest.stream()
-                        .mapToDouble(r -> Panel.years(first.takenOn(), r.takenOn()))
-                        .toArray(),
-                latest.stream().mapToDouble(r -> r.net() / first.net()).toArray(),
-                limits);
+        double[] years = new double[readings.size() - skip];
+        double[] shares = new double[years.length];
+        for (int i = 0; i < years.length; i++) {
+            LinkReading reading = readings.get(skip + i);
+            years[i] = panel.years(first.survey(), reading.survey());
+            shares[i] = reading.net() / first.net();
+        }
+        return Trend.of(years, shares, limits);
     }
 
     /** Drop in millivolts at the design current over the whole link, cable included. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.ohmstead.statistics.Huber;
 
 /** All link readings of a string, with the average of each kind in each survey. */
@@ -13,12 +14,19 @@ final class LinkPanel {
     private final Panel panel;
     private final Limits limits;
     private final LinkReading[][] readings;
-    private final Map<String, Double> averages = new HashMap<>();
+    private final int[] firstAlike;
+    private final Map<Integer, Double> averages = new HashMap<>();
 
     LinkPanel(Panel panel, Limits limits) {
         this.panel = panel;
         this.limits = limits;
         List<LinkPlan> links = panel.history().plan().links();
+        firstAlike = IntStream.range(0, links.size())
+                .map(k -> IntStream.rangeClosed(0, k)
+                        .filter(i -> isAlike(links.get(i), links.get(k)))
+                        .findFirst()
+                        .orElse(k))
+                .toArray();
         readings = new LinkReading[panel.last() + 1][links.size()];
         for (int s = 0; s < readings.length; s++) {
             for (int k = 0; k < links.size(); k++) {
@@ -48,17 +56,21 @@ final class LinkPanel {
      * pulls it only so far; NaN when too few were read.
      */
     double average(int survey, LinkPlan like) {
-        return averages.computeIfAbsent(survey + "/" + like.kind() + like.straps(), key -> averageOf(survey, like));
+        int key = survey * firstAlike.length + firstAlike[like.ordinal()];
+        return averages.computeIfAbsent(key, any -> averageOf(survey, like));
     }
 
     private double averageOf(int survey, LinkPlan like) {
         List<LinkPlan> links = panel.history().plan().links();
         double[] nets = new double[links.size()];
         for (int k = 0; k < nets.length; k++) {
-            boolean similar = links.get(k).kind() == like.kind() && links.get(k).straps() == like.straps();
-            nets[k] = similar ? readings[survey][k].net() : Double.NaN;
+            nets[k] = isAlike(links.get(k), like) ? readings[survey][k].net() : Double.NaN;
         }
         return Numbers.count(nets) < limits.of(Limit.LINK_KIND_SIZE) ? Double.NaN : Huber.location(nets);
+    }
+
+    private static boolean isAlike(LinkPlan one, LinkPlan other) {
+        return one.kind() == other.kind() && one.straps() == other.straps();
     }
 
     /** The last survey in which half of the links or more were read; -1 without any. */

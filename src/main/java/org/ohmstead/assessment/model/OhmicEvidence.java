@@ -46,7 +46,7 @@ record OhmicEvidence(
                 before == null ? NAN : lotRise(panel, position, before),
                 z(panel, position, last, limits),
                 step(panel, readings),
-                trend(readings, baseline, limits));
+                trend(panel, readings, baseline, limits));
     }
 
     private static double lotRise(Panel panel, int position, Reading reading) {
@@ -75,15 +75,18 @@ record OhmicEvidence(
         return Math.log(now.burden() / then.burden()) - panel.shift(then.survey(), now.survey());
     }
 
-    private static @Nullable Trend trend(List<Reading> readings, @Nullable JarBaseline baseline, Limits limits) {
+    private static @Nullable Trend trend(
+            Panel panel, List<Reading> readings, @Nullable JarBaseline baseline, Limits limits) {
         int skip = Math.max(0, readings.size() - limits.countOf(Limit.TREND_MOST));
-        List<Reading> latest = readings.subList(skip, readings.size());
+        int first = readings.get(skip).survey();
         double yardstick = baseline == null ? readings.get(0).burden() : baseline.burden();
-        double[] years = latest.stream()
-                .mapToDouble(r -> Panel.years(latest.get(0).takenOn(), r.takenOn()))
-                .toArray();
-        double[] shares =
-                latest.stream().mapToDouble(r -> r.burden() / yardstick).toArray();
+        double[] years = new double[readings.size() - skip];
+        double[] shares = new double[years.length];
+        for (int i = 0; i < years.length; i++) {
+            Reading reading = readings.get(skip + i);
+            years[i] = panel.years(first, reading.survey());
+            shares[i] = reading.burden() / yardstick;
+        }
         return Trend.of(years, shares, limits);
     }
 }

@@ -16,19 +16,26 @@ import org.ohmstead.statistics.Spread;
  */
 final class Panel {
 
+    private static final double DAYS_PER_YEAR = 365.25;
+
     private final StringHistory history;
     private final Limits limits;
     private final Seats seats;
     private final double[][] burdens;
+    private final long[] days;
     private final Map<Long, Lot> lots = new HashMap<>();
     private final Map<Long, Double> shifts = new HashMap<>();
     private final Map<Integer, Double> medianVolts = new HashMap<>();
+    private final Map<Integer, Double> medianCelsius = new HashMap<>();
 
     Panel(StringHistory history, Limits limits) {
         this.history = history;
         this.limits = limits;
         this.seats = Seats.of(history, limits);
         this.burdens = history.surveys().stream().map(this::burdens).toArray(double[][]::new);
+        this.days = history.surveys().stream()
+                .mapToLong(survey -> survey.takenOn().toEpochDay())
+                .toArray();
     }
 
     StringHistory history() {
@@ -122,10 +129,10 @@ final class Panel {
                 survey, s -> VoltsEvidence.median(survey(s).volts()));
     }
 
-    /** A jar's own temperature, else the survey's median jar, else the room; NaN without any. */
-    static double celsius(SurveyReadings survey, int position) {
-        double own = Numbers.at(survey.celsius(), position - 1);
-        return Double.isNaN(own) ? celsius(survey) : own;
+    /** Of the jars whose temperature was read; NaN without any. */
+    double medianCelsius(int survey) {
+        return medianCelsius.computeIfAbsent(
+                survey, s -> Quantiles.median(survey(s).celsius()));
     }
 
     /** The median jar temperature, else the room's. */
@@ -135,17 +142,19 @@ final class Panel {
 
     private double[] burdens(SurveyReadings survey) {
         double[] burdens = new double[history.plan().positions()];
+        double celsius = celsius(survey);
         for (int i = 0; i < burdens.length; i++) {
             boolean here = seats.at(i + 1).during().contains(survey.takenOn());
-            burdens[i] = here ? burden(survey, i + 1) : Double.NaN;
+            double own = Numbers.at(survey.celsius(), i);
+            burdens[i] = here ? burden(survey, i + 1, Numbers.either(own, celsius)) : Double.NaN;
         }
         return burdens;
     }
 
-    private double burden(SurveyReadings survey, int position) {
+    /** @param celsius a jar's own temperature, else the survey's median jar, else the room; NaN without any */
+    private double burden(SurveyReadings survey, int position, double celsius) {
         double value = Numbers.positive(Numbers.at(survey.ohmic(), position - 1));
         double perKelvin = history.plan().jarType().ohmicPerKelvin();
-        double celsius = celsius(survey, position);
         boolean corrected = !Double.isNaN(perKelvin) && !Double.isNaN(celsius);
         double at25 = corrected ? value / (1 + perKelvin * (celsius - 25)) : value;
         return burden(survey.ohmicKind(), at25);
@@ -157,7 +166,16 @@ final class Panel {
     }
 
     static double years(LocalDate from, LocalDate to) {
-        return (to.toEpochDay() - from.toEpochDay()) / 365.25;
+        return years(from.toEpochDay(), to.toEpochDay());
+    }
+
+    /** Between two surveys. */
+    double years(int from, int to) {
+        return years(days[from], days[to]);
+    }
+
+    private static double years(long from, long to) {
+        return (to - from) / DAYS_PER_YEAR;
     }
 
     /**

@@ -2,7 +2,7 @@ package org.ohmstead.assessment.model;
 
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.statistics.Interval;
-import org.ohmstead.statistics.TheilSen;
+import org.ohmstead.statistics.MedianSlopes;
 
 /**
  * How fast a value rises: the median slope between all pairs of readings, as a share of the baseline per year, with its
@@ -16,7 +16,7 @@ public record Trend(
         @Nullable Double highPerYear,
         int readings) {
 
-    private static final double LEVEL = 0.8;
+    private static final MedianSlopes SLOPES = new MedianSlopes(0.8);
 
     /**
      * @param years when each reading was taken, from any start
@@ -27,11 +27,11 @@ public record Trend(
         if (years.length < limits.of(Limit.TREND_LEAST)) {
             return null;
         }
-        TheilSen line = TheilSen.of(years, shares);
+        MedianSlopes.MedianSlope line = SLOPES.of(years, shares);
         if (!Double.isFinite(line.slope())) {
             return null;
         }
-        Interval range = line.slopeInterval(LEVEL);
+        Interval range = line.interval();
         return new Trend(line.slope(), Numbers.orNull(range.lower()), Numbers.orNull(range.upper()), years.length);
     }
 }

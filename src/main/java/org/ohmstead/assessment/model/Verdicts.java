@@ -1,10 +1,10 @@
 package org.ohmstead.assessment.model;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -18,23 +18,33 @@ final class Verdicts {
 
     /** What every rule that has something to say says, the most urgent first. */
     static <C> List<Reason> reasons(C subject, Limits limits, List<BiFunction<C, Limits, @Nullable Reason>> rules) {
-        return rules.stream()
-                .map(rule -> rule.apply(subject, limits))
-                .filter(Objects::nonNull)
-                .sorted(Comparator.comparing(Reason::asks).reversed())
-                .toList();
+        List<Reason> said = new ArrayList<>();
+        for (BiFunction<C, Limits, @Nullable Reason> rule : rules) {
+            Reason reason = rule.apply(subject, limits);
+            if (reason != null) {
+                said.add(reason);
+            }
+        }
+        said.sort(Comparator.comparing(Reason::asks).reversed());
+        return said;
     }
 
     /** The most urgent first; between equals the practitioner's rules speak before the forecast. */
     static List<Reason> joined(List<Reason> rules, List<Reason> forecast) {
-        return Stream.concat(rules.stream(), forecast.stream())
+        return forecast.isEmpty()
+                ? rules
+                : Stream.concat(rules.stream(), forecast.stream())
                 .sorted(Comparator.comparing(Reason::asks).reversed())
                 .toList();
     }
 
     /** The most that any reason asks. */
     static Urgency urgency(Collection<Reason> reasons) {
-        return reasons.stream().map(Reason::asks).reduce(Urgency.CLEAR, Urgency::or);
+        Urgency most = Urgency.CLEAR;
+        for (Reason reason : reasons) {
+            most = most.or(reason.asks());
+        }
+        return most;
     }
 
     /** The earliest day by which a reason wants another reading. */
