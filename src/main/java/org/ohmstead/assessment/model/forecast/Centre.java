@@ -33,14 +33,18 @@ record Centre(double value, double variance, int readings) {
     private static Centre ofRead(double[] values, double[] variances) {
         double value = Quantiles.median(values);
         double scale = scale(values, value);
+        double[] precisions = new double[variances.length];
+        for (int i = 0; i < precisions.length; i++) {
+            precisions[i] = 1 / variances[i];
+        }
         for (int round = 0; round < ROUNDS; round++) {
-            double next = weightedMean(values, variances, value, scale);
+            double next = weightedMean(values, variances, precisions, value, scale);
             if (next == value) {
                 break;
             }
             value = next;
         }
-        return new Centre(value, variance(scale, variances), values.length);
+        return new Centre(value, variance(scale, precisions), values.length);
     }
 
     private static double scale(double[] values, double middle) {
@@ -52,20 +56,22 @@ record Centre(double value, double variance, int readings) {
     }
 
     /** By the spread between units, but never less than their own uncertainty allows. */
-    private static double variance(double scale, double[] variances) {
+    private static double variance(double scale, double[] precisions) {
         double precision = 0;
-        for (double variance : variances) {
-            precision += 1 / variance;
+        for (double one : precisions) {
+            precision += one;
         }
-        return Math.max(1.1 * scale * scale / variances.length, 1 / precision);
+        return Math.max(1.1 * scale * scale / precisions.length, 1 / precision);
     }
 
-    private static double weightedMean(double[] values, double[] variances, double around, double scale) {
+    /** Most values are near and weigh what they are worth; the others less, the farther off they are. */
+    private static double weightedMean(
+            double[] values, double[] variances, double[] precisions, double around, double scale) {
         double sum = 0;
         double weights = 0;
         for (int i = 0; i < values.length; i++) {
             double apart = Math.abs(values[i] - around) / scale;
-            double weight = Math.min(1, HUBER_BEND / apart) / variances[i];
+            double weight = apart <= HUBER_BEND ? precisions[i] : Math.min(1, HUBER_BEND / apart) / variances[i];
             sum += weight * values[i];
             weights += weight;
         }

@@ -9,16 +9,19 @@ final class CommonPath {
     private final ForecastParameters parameters;
     private final double[] mean;
     private final double[] variance;
+    private final double[] staying;
 
     private CommonPath(GroupState group, ForecastParameters parameters, int count) {
         this.group = group;
         this.parameters = parameters;
         this.mean = new double[count];
         this.variance = new double[count];
+        this.staying = new double[count];
         for (int k = 0; k < count; k++) {
             Gaussian ahead = group.common.state.copy();
             CommonState.flow(ahead, HORIZONS[k], group.constants.commonNoise());
             mean[k] = ahead.mean[CommonState.RISE];
+            staying[k] = Math.exp(-group.constants.turnRate() * HORIZONS[k]);
             variance[k] = ahead.cov(CommonState.RISE, CommonState.RISE);
         }
     }
@@ -48,6 +51,11 @@ final class CommonPath {
     double variance(UnitState unit, int horizon) {
         double share = share(unit, horizon);
         return share * share * variance[horizon];
+    }
+
+    /** Chance that a healthy unit has not turned by then. */
+    double staying(int horizon) {
+        return staying[horizon];
     }
 
     private double share(UnitState unit, int horizon) {

@@ -34,21 +34,19 @@ final class CrossingCurve {
         return curve;
     }
 
-    /** Chance at one horizon alone. */
+    /** Chance at one horizon alone; asked some thousand times a string, so nothing in it is worked out twice. */
     double beyondLimit(int horizon, boolean limitUncertain) {
         double years = CommonPath.HORIZONS[horizon];
         double room = constants.logLimit() - path.mean(unit, horizon);
         double variance = path.variance(unit, horizon)
                 + (limitUncertain ? constants.logLimitSpread() * constants.logLimitSpread() : 0);
-        double stays = (1 - unit.goingWeight) * Math.exp(-constants.turnRate() * years);
+        double stays = (1 - unit.goingWeight) * path.staying(horizon);
         double turns = 1 - unit.goingWeight - stays;
-        double chance = stays * healthy(years, room, variance) + unit.goingWeight * going(years, room, variance);
-        return turns > 0 ? chance + turns * turning(years, room, variance) : chance;
-    }
-
-    private double healthy(double years, double room, double variance) {
         double level = unit.healthy.mean[UnitState.LEVEL] + years * unit.healthy.mean[UnitState.RATE];
-        return beyond(level - room, variance + drifted(unit.healthy, years, constants.healthyNoise()));
+        double drifted = drifted(unit.healthy, years, constants.healthyNoise());
+        double chance =
+                stays * beyond(level - room, variance + drifted) + unit.goingWeight * going(years, room, variance);
+        return turns > 0 ? chance + turns * turning(years, level, drifted, room, variance) : chance;
     }
 
     private double going(double years, double room, double variance) {
@@ -58,15 +56,14 @@ final class CrossingCurve {
         return beyond(level - room, variance + drifted(unit.going, years, constants.goingNoise()));
     }
 
-    private double turning(double years, double room, double variance) {
+    private double turning(double years, double healthyLevel, double drifted, double room, double variance) {
         double sum = 0;
         for (double part : TURNS_AT) {
             double since = years * (1 - part);
-            double level = unit.healthy.mean[UnitState.LEVEL]
-                    + years * unit.healthy.mean[UnitState.RATE]
+            double level = healthyLevel
                     + since * constants.turnedRate()
                     + constants.goingAcceleration() * since * since / 2;
-            double spread = drifted(unit.healthy, years, constants.healthyNoise())
+            double spread = drifted
                     + since * since * constants.turnedRateSpread() * constants.turnedRateSpread()
                     + constants.goingNoise() * since * since * since / 3;
             sum += beyond(level - room, variance + spread);

@@ -35,9 +35,12 @@ final class GroupState {
     }
 
     void predict(double years) {
-        common.predict(years - Math.max(clockYears, startYears));
+        double since = years - Math.max(clockYears, startYears);
+        common.predict(since);
+        double turning = UnitState.turning(constants, since);
         for (UnitState unit : units) {
-            unit.predict(years - Math.max(clockYears, unit.startYears));
+            double ofUnit = years - Math.max(clockYears, unit.startYears);
+            unit.predict(ofUnit, ofUnit == since ? turning : UnitState.turning(constants, ofUnit));
         }
         clockYears = Math.max(clockYears, years);
     }

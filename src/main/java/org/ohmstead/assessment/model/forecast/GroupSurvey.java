@@ -14,6 +14,8 @@ final class GroupSurvey {
     private final double years;
     private final double sinceLast;
     private Centre centre = new Centre(Double.NaN, Double.NaN, 0);
+    /** Whether the centre still fits what is believed of the units. */
+    private boolean located;
 
     /**
      * @param logs logarithms of the readings, rising with age; NaN where missing
@@ -37,6 +39,7 @@ final class GroupSurvey {
         takeOwnLevels();
         locate();
         if (new RenewalCheck(group, parameters, years, sinceLast).apply(logs, centre)) {
+            located = false;
             locate();
         }
         takeCommon(instrument);
@@ -57,14 +60,15 @@ final class GroupSurvey {
         if (group.constants.startsGoing() == 0) {
             return;
         }
-        Centre first = centre();
+        findCentre();
         double limit = FAR_OFF_ITS_KIND * Math.hypot(group.constants.levelSpread(), group.constants.readingNoise());
         for (int i = 0; i < logs.length; i++) {
             UnitState unit = group.units[i];
             boolean isFirst = unit.readings == 0 && !unit.ownLevel && Double.isFinite(logs[i]);
-            if (isFirst && Math.abs(beyondString(i) - first.value()) > limit) {
+            if (isFirst && Math.abs(beyondString(i) - centre.value()) > limit) {
                 unit.takeOwnLevel();
                 unit.tookOwnLevelByReading = true;
+                located = false;
             }
         }
     }
@@ -76,8 +80,15 @@ final class GroupSurvey {
     }
 
     private void locate() {
-        centre = centre();
+        findCentre();
         group.common.centreUnknownLevel(centre.value());
+    }
+
+    private void findCentre() {
+        if (!located) {
+            centre = centre();
+            located = true;
+        }
     }
 
     /** From the units whose level tells of the string; from all when there is no such unit. */
@@ -105,7 +116,7 @@ final class GroupSurvey {
 
     /** Distance of the centre from what is expected, without taking anything in. */
     SurveyInnovation innovation() {
-        centre = centre();
+        findCentre();
         boolean known = group.surveys > 0 && centre.readings() > 0;
         double value = known ? centre.value() - group.common.expected() : Double.NaN;
         return new SurveyInnovation(value, group.common.expectedVariance() + centre.variance());

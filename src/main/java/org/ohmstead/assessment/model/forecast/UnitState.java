@@ -86,16 +86,26 @@ final class UnitState {
     }
 
     void predict(double years) {
+        predict(years, turning(constants, years));
+    }
+
+    /** @param turning as of {@link #turning}, the same for most units of a string */
+    void predict(double years, double turning) {
         if (years <= 0) {
             return;
         }
-        turnSome(years);
+        turnSome(turning);
         flow(healthy, years, 0, constants.healthyNoise());
         flow(going, years, constants.goingAcceleration(), constants.goingNoise());
     }
 
-    private void turnSome(double years) {
-        double moved = (1 - goingWeight) * -Math.expm1(-constants.turnRate() * years);
+    /** Chance that a healthy unit turns within so many years. */
+    static double turning(UnitConstants constants, double years) {
+        return -Math.expm1(-constants.turnRate() * years);
+    }
+
+    private void turnSome(double turning) {
+        double moved = (1 - goingWeight) * turning;
         goingWeight += moved;
         going.mix(turned(), moved / goingWeight);
     }

@@ -50,21 +50,22 @@ final class VoltWatch {
         if (!Double.isFinite(middle)) {
             return;
         }
+        double shortsSince = -Math.expm1(-SHORTS_PER_YEAR * Math.max(0, sinceLast));
         double[] ratios = new double[voltsPerCell.length];
         for (int jar = 0; jar < voltsPerCell.length; jar++) {
-            ratios[jar] = takeOne(jar, voltsPerCell[jar] - middle, years, sinceLast);
+            ratios[jar] = takeOne(jar, voltsPerCell[jar] - middle, years, shortsSince);
         }
         learn(ratios);
     }
 
-    private double takeOne(int jar, double difference, double years, double sinceLast) {
+    private double takeOne(int jar, double difference, double years, double shortsSince) {
         if (!Double.isFinite(difference)) {
             return Double.NaN;
         }
         double residual = difference - offset[jar];
         double expected = variance * (1 + 1 / (readings[jar] + PRIOR_READINGS));
         low[jar] = residual < -LOW * Math.sqrt(expected);
-        judge(jar, residual, expected, sinceLast);
+        judge(jar, residual, expected, shortsSince);
         release(jar, difference, residual, years);
         double weight = 1 - shortProbability[jar];
         readings[jar] = Math.min(MEMORY_READINGS, readings[jar] + weight);
@@ -72,10 +73,14 @@ final class VoltWatch {
         return residual * residual / expected;
     }
 
-    /** Bayes between a heavy-tailed healthy law and a low one, evenly spread over the decades of the fall. */
-    private void judge(int jar, double residual, double expected, double sinceLast) {
+    /**
+     * Bayes between a heavy-tailed healthy law and a low one, evenly spread over the decades of the fall.
+     *
+     * @param shortsSince share of sound jars that got a short since the last survey
+     */
+    private void judge(int jar, double residual, double expected, double shortsSince) {
         double before = shortProbability[jar];
-        double prior = before + (1 - before) * -Math.expm1(-SHORTS_PER_YEAR * Math.max(0, sinceLast));
+        double prior = before + (1 - before) * shortsSince;
         double shorted = prior * densityWhenShorted(-residual, Math.sqrt(expected));
         double sound = (1 - prior) * heavyTailed(residual / Math.sqrt(expected)) / Math.sqrt(expected);
         shortProbability[jar] = shorted / (shorted + sound);
