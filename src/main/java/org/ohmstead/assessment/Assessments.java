@@ -152,7 +152,7 @@ public class Assessments {
         List<SurveyRecord> surveys = ledger.surveysOf(stringId);
         LocalDate today = LocalDate.ofInstant(clock.instant(), blueprint.site().timeZone());
         StringHistory history = Histories.of(blueprint, surveys, today);
-        Judged judged = judging.judge(List.of(history)).get(0);
+        Judged judged = judging.judgeAnew(history);
         if (!writer.isInForce(stringId, judged.fingerprint())) {
             writer.store(List.of(judged));
         }

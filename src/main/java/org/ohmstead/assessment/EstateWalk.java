@@ -21,8 +21,8 @@ import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * One walk over the estate: all surveys in one ordered stream, judged and stored some strings at a time while the next are
- * being read.
+ * One walk over the estate: all surveys in one ordered stream, some strings at a time. While some are being stored, the next
+ * are judged and those after them are read; no more than these are held at once.
  */
 @Component
 class EstateWalk {
@@ -65,13 +65,17 @@ class EstateWalk {
     void through(long runId) {
         List<Long> strings = register.strings().stream().map(StringView::id).toList();
         runs.start(runId, strings.size());
-        try (OneAhead worker = new OneAhead()) {
+        try (OneAhead judge = new OneAhead();
+                OneAhead store = new OneAhead()) {
             Pass pass = new Pass(runId, writer.inForce());
-            Chunks chunks = new Chunks(
-                    chunk -> worker.submit(() -> access.asSystem(Assessments.ACTOR, () -> pass.judgeAndStore(chunk))));
+            Chunks chunks = new Chunks(chunk -> judge.submit(() -> access.asSystem(Assessments.ACTOR, () -> {
+                List<Judged> news = pass.news(chunk);
+                store.submit(() -> access.asSystem(Assessments.ACTOR, () -> pass.store(chunk.size(), news)));
+            })));
             ledger.streamAll(chunks::take);
             chunks.finish();
-            worker.await();
+            judge.await();
+            store.await();
         }
     }
 
@@ -98,7 +102,7 @@ class EstateWalk {
         }
     }
 
-    /** The state of one walk; used by one thread after the other, never by two at once. */
+    /** The state of one walk; what it counts is counted by one thread after the other, never by two at once. */
     private final class Pass {
 
         private final long runId;
@@ -111,26 +115,28 @@ class EstateWalk {
             this.inForceAtStart = inForceAtStart;
         }
 
-        void judgeAndStore(List<StringSurveys> chunk) {
-            ownTransaction.executeWithoutResult(status -> {
-                List<Judged> news = news(chunk);
-                seen += chunk.size();
-                if (!news.isEmpty()) {
-                    store(writer.withoutNews(news, inForceAtStart));
-                }
-                runs.progress(runId, seen, judged);
-            });
-        }
-
-        /** Looked at on all processors. */
-        private List<Judged> news(List<StringSurveys> chunk) {
+        /** Looked at on all processors. Whatever changes from here on is news that keeps it from being stored. */
+        List<Judged> news(List<StringSurveys> chunk) {
+            judging.refresh();
             Map<Long, StringBlueprint> blueprints = register.blueprints(
                     chunk.stream().map(StringSurveys::stringId).toList());
             return judging.judge(chunk.parallelStream()
                     .filter(surveys -> blueprints.containsKey(surveys.stringId()))
                     .map(surveys -> history(Objects.requireNonNull(blueprints.get(surveys.stringId())), surveys))
+                    .map(judging::known)
                     .filter(this::isNew)
                     .toList());
+        }
+
+        /** @param looked how many strings the news are from */
+        void store(int looked, List<Judged> news) {
+            ownTransaction.executeWithoutResult(status -> {
+                seen += looked;
+                if (!news.isEmpty()) {
+                    store(writer.withoutNews(news, inForceAtStart));
+                }
+                runs.progress(runId, seen, judged);
+            });
         }
 
         private StringHistory history(StringBlueprint blueprint, StringSurveys surveys) {
@@ -139,9 +145,9 @@ class EstateWalk {
             return Histories.of(blueprint, surveys.surveys(), today);
         }
 
-        private boolean isNew(StringHistory history) {
-            String word = AssessmentWriter.inForceWord(judging.fingerprint(history));
-            return !word.equals(inForceAtStart.get(history.plan().stringId()));
+        private boolean isNew(Known known) {
+            String word = AssessmentWriter.inForceWord(known.fingerprint());
+            return !word.equals(inForceAtStart.get(known.stringId()));
         }
 
         private void store(List<Judged> news) {

@@ -35,26 +35,37 @@ class Judging {
         learned.refresh();
     }
 
-    byte[] fingerprint(StringHistory history) {
-        return Fingerprint.of(learned.in(history), limits);
+    /** All that a judgement will look at. */
+    Known known(StringHistory plain) {
+        StringHistory history = learned.in(plain);
+        return new Known(history, Fingerprint.of(history, limits));
+    }
+
+    /** One string by what is known now. */
+    Judged judgeAnew(StringHistory plain) {
+        learned.refresh();
+        return judge(List.of(known(plain))).get(0);
     }
 
     /** Arithmetic alone, on all processors; in the order given. */
-    List<Judged> judge(List<StringHistory> histories) {
-        learned.refresh();
-        Map<Long, Followed> before = states.of(
-                histories.stream().map(history -> history.plan().stringId()).toList());
-        return histories.parallelStream()
-                .map(history -> judge(history, before.get(history.plan().stringId())))
+    List<Judged> judge(List<Known> strings) {
+        Map<Long, Followed> before =
+                states.of(strings.stream().map(Known::stringId).toList());
+        return strings.parallelStream()
+                .map(known -> judge(known, before.get(known.stringId())))
                 .toList();
     }
 
     /** @param before how far it was followed; null to start anew */
     Judged judge(StringHistory plain, @Nullable Followed before) {
-        StringHistory history = learned.in(plain);
+        return judge(known(plain), before);
+    }
+
+    private Judged judge(Known known, @Nullable Followed before) {
+        StringHistory history = known.history();
         Following following = new Following(history, ForecastParameters.standard(), before);
         StringJudgement byRules = new Judge(limits).judge(history);
         StringJudgement judgement = new Prospects(history.plan(), limits).join(byRules, following.forecast());
-        return new Judged(judgement, fingerprint(plain), following.followed());
+        return new Judged(judgement, known.fingerprint(), following.followed());
     }
 }
