@@ -68,9 +68,10 @@ public final class Bench {
         } else {
             ingest.loadAll();
         }
-        AssessmentBench assessment = new AssessmentBench(service);
+        AssessmentBench assessment = new AssessmentBench(service, estate);
         if (parts.contains(Part.ASSESSMENT)) {
             assessment.run(results);
+            new AdvanceBench(estate.strings().get(0), scale.surveys()).run(results);
         } else {
             assessment.assess();
         }

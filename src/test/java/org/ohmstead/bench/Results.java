@@ -34,6 +34,11 @@ final class Results {
                 target);
     }
 
+    /** The product's time by itself. */
+    void alone(String what, double seconds, String target) {
+        rows.add(String.format(Locale.ROOT, "| %s | %s | | | | %s |", what, shown(seconds), target));
+    }
+
     private void add(String what, String floor, double seconds, double floorSeconds, String ratio, String target) {
         rows.add(String.format(
                 Locale.ROOT,
