@@ -48,8 +48,9 @@ final class AdvanceBench {
         this.history = history(string, surveys);
         List<SurveyReadings> earlier = history.surveys().subList(0, surveys - 1);
         this.last = history.surveys().get(surveys - 1);
-        this.before =
-                Forecaster.of(history, parameters).follow(earlier).toBytes(parameters.of(history.plan().jarType()));
+        this.before = Forecaster.of(history, parameters)
+                .follow(earlier)
+                .toBytes(parameters.of(history.plan().jarType()));
     }
 
     void run(Results results) {
@@ -63,7 +64,8 @@ final class AdvanceBench {
             nanoseconds[i] = threads.getCurrentThreadCpuTime() - start;
         }
         Arrays.sort(nanoseconds);
-        results.alone("one string judged after one more survey, computing alone", nanoseconds[RUNS / 2] / 1e9, "< 1 ms");
+        results.alone(
+                "one string judged after one more survey, computing alone", nanoseconds[RUNS / 2] / 1e9, "< 1 ms");
     }
 
     private void advance() {
@@ -72,8 +74,7 @@ final class AdvanceBench {
         ForecastState kept = Objects.requireNonNull(ForecastState.fromBytes(before, ofType));
         ForecastState after = forecaster.advance(kept, last);
         StringJudgement byRules = new Judge(limits).judge(history);
-        StringJudgement judgement =
-                new Prospects(history.plan(), limits).join(byRules, forecaster.forecast(after));
+        StringJudgement judgement = new Prospects(history.plan(), limits).join(byRules, forecaster.forecast(after));
         byte[] stored = after.toBytes(ofType);
         if (stored.length != before.length || judgement.surveyId() == null) {
             throw new IllegalStateException("The survey was not taken in");
@@ -108,8 +109,7 @@ final class AdvanceBench {
         List<LinkPlan> links = IntStream.rangeClosed(0, string.positions())
                 .mapToObj(ordinal -> new LinkPlan(ordinal, LinkKind.STRAP, 1, null))
                 .toList();
-        return new StringPlan(
-                string.id(), type, string.positions(), links, 2.23, 90, 240, BenchEstate.IN_SERVICE);
+        return new StringPlan(string.id(), type, string.positions(), links, 2.23, 90, 240, BenchEstate.IN_SERVICE);
     }
 
     private static SurveyReadings readings(NewSurvey survey) {

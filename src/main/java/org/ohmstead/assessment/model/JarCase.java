@@ -1,6 +1,5 @@
 package org.ohmstead.assessment.model;
 
-
 /**
  * All that the rules look at for one jar.
  *

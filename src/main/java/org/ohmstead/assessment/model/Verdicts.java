@@ -34,8 +34,8 @@ final class Verdicts {
         return forecast.isEmpty()
                 ? rules
                 : Stream.concat(rules.stream(), forecast.stream())
-                .sorted(Comparator.comparing(Reason::asks).reversed())
-                .toList();
+                        .sorted(Comparator.comparing(Reason::asks).reversed())
+                        .toList();
     }
 
     /** The most that any reason asks. */

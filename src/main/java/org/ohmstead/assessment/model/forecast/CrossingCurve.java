@@ -60,9 +60,8 @@ final class CrossingCurve {
         double sum = 0;
         for (double part : TURNS_AT) {
             double since = years * (1 - part);
-            double level = healthyLevel
-                    + since * constants.turnedRate()
-                    + constants.goingAcceleration() * since * since / 2;
+            double level =
+                    healthyLevel + since * constants.turnedRate() + constants.goingAcceleration() * since * since / 2;
             double spread = drifted
                     + since * since * constants.turnedRateSpread() * constants.turnedRateSpread()
                     + constants.goingNoise() * since * since * since / 3;
