@@ -1,4 +1,4 @@
-/** Pages and REST resource of the work list. */
+/** Pages and REST resources of the work list. */
 @NullMarked
 package org.ohmstead.worklist.web;
 
