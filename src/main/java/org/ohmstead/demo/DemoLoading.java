@@ -21,6 +21,7 @@ class DemoLoading implements ApplicationRunner {
     private final HistoryLoading history;
     private final UploadLoading uploads;
     private final RoundLoading rounds;
+    private final WorkLoading work;
     private final Assessments assessments;
     private final Access access;
     private final Clock clock;
@@ -29,12 +30,14 @@ class DemoLoading implements ApplicationRunner {
             HistoryLoading history,
             UploadLoading uploads,
             RoundLoading rounds,
+            WorkLoading work,
             Assessments assessments,
             Access access,
             Clock clock) {
         this.history = history;
         this.uploads = uploads;
         this.rounds = rounds;
+        this.work = work;
         this.assessments = assessments;
         this.access = access;
         this.clock = clock;
@@ -53,6 +56,7 @@ class DemoLoading implements ApplicationRunner {
                     estate.strings().size());
             assessments.reassessEstate();
             rounds.plan(estate.today());
+            work.begin(estate);
         }
         uploads.handIn(estate);
     }

@@ -11,7 +11,9 @@
             "capacity",
             "capacity :: model",
             "programme",
-            "programme :: rules"
+            "programme :: rules",
+            "worklist",
+            "worklist :: model"
         })
 @NullMarked
 package org.ohmstead.demo;

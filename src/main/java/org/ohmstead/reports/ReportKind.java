@@ -9,7 +9,7 @@ public enum ReportKind {
             "work-list",
             "Work list",
             Scope.AREA,
-            "What do judgements and rules ask of people now, by when, and does a round go there?"),
+            "What is to be done, by whom and by when, and what was unresolved at the end of the quarter?"),
     COMPLIANCE(
             "compliance", "Compliance summary", Scope.QUARTER, "What was done on time in a quarter, and what was not?"),
     WARRANTY(

@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.LongFunction;
+import java.util.stream.Collectors;
 import org.ohmstead.access.Access;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.SiteView;
@@ -16,6 +18,7 @@ import org.ohmstead.programme.RoundView;
 import org.ohmstead.programme.Rounds;
 import org.ohmstead.reports.render.PdfForm;
 import org.ohmstead.reports.render.Report;
+import org.ohmstead.worklist.WorkList;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -26,12 +29,14 @@ public class RoundFiles {
 
     private final Rounds rounds;
     private final RoundPack packs;
+    private final WorkList work;
     private final FleetRegister register;
     private final Access access;
 
-    RoundFiles(Rounds rounds, RoundPack packs, FleetRegister register, Access access) {
+    RoundFiles(Rounds rounds, RoundPack packs, WorkList work, FleetRegister register, Access access) {
         this.rounds = rounds;
         this.packs = packs;
+        this.work = work;
         this.register = register;
         this.access = access;
     }
@@ -52,10 +57,14 @@ public class RoundFiles {
     public Report paper(long roundId, LongFunction<String> address) {
         access.require(SEE_ESTATE);
         RoundView round = rounds.round(roundId);
+        List<RoundPack.Part> parts = packs.parts(roundId);
         return RoundPaper.of(
                 round,
                 register.site(round.siteCode()),
-                packs.parts(roundId),
+                parts,
+                parts.stream()
+                        .map(part -> part.string().string().id())
+                        .collect(Collectors.toMap(Function.identity(), work::openOf)),
                 rounds.todayAt(round.siteCode()),
                 address);
     }

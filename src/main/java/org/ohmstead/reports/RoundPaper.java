@@ -3,6 +3,7 @@ package org.ohmstead.reports;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.fleet.SiteView;
@@ -14,6 +15,7 @@ import org.ohmstead.reports.render.Cell;
 import org.ohmstead.reports.render.Report;
 import org.ohmstead.reports.render.Report.Fact;
 import org.ohmstead.reports.render.Section;
+import org.ohmstead.worklist.WorkItemView;
 import org.ohmstead.reports.render.Section.Column;
 
 /** A round's pack on paper: cautions first, then what to take along, then each string with room to write. */
@@ -22,10 +24,20 @@ final class RoundPaper {
     private RoundPaper() {}
 
     static Report of(
-            RoundView round, SiteView site, List<RoundPack.Part> parts, LocalDate today, LongFunction<String> address) {
+            RoundView round,
+            SiteView site,
+            List<RoundPack.Part> parts,
+            Map<Long, List<WorkItemView>> work,
+            LocalDate today,
+            LongFunction<String> address) {
         List<Section> sections = new ArrayList<>(List.of(cautions(), along(parts)));
         for (RoundPack.Part part : parts) {
             sections.add(tasks(part, address.apply(part.string().string().id())));
+            List<WorkItemView> open =
+                    work.getOrDefault(part.string().string().id(), List.of());
+            if (!open.isEmpty()) {
+                sections.add(work(part, open));
+            }
             sections.add(readings(part));
         }
         return new Report(
@@ -107,6 +119,32 @@ final class RoundPaper {
                                 Column.blank("Found", 28)),
                         part.tasks().stream().map(RoundPaper::task).toList())
                 .onItsOwnPage(Codes.of(address, "Code that opens string " + called(part) + ": " + address));
+    }
+
+    private static Section work(RoundPack.Part part, List<WorkItemView> open) {
+        return new Section(
+                "String " + called(part) + ": open work",
+                "The most urgent first. What is done here is proven by the next reading of it: write it down and report it.",
+                List.of(
+                        Column.blank("Done", 4),
+                        Column.words("Work", 13),
+                        Column.words("What", 14),
+                        Column.words("Asks", 7),
+                        Column.words("By", 9),
+                        Column.words("State", 8),
+                        Column.words("Why", 34),
+                        Column.blank("As found, as left", 14)),
+                open.stream()
+                        .map(item -> List.of(
+                                Cell.NONE,
+                                Cell.of(item.kind().words()),
+                                Cell.of(item.what()),
+                                Cell.of(item.urgency().word()),
+                                Cell.of(item.by()),
+                                Cell.of(item.state().word()),
+                                Cell.of(item.reason()),
+                                Cell.NONE))
+                        .toList());
     }
 
     private static String called(RoundPack.Part part) {

@@ -9,16 +9,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.ohmstead.assessment.Asked;
-import org.ohmstead.assessment.Assessments;
-import org.ohmstead.assessment.Overruling;
-import org.ohmstead.assessment.StringStanding;
-import org.ohmstead.assessment.model.JarJudgement;
-import org.ohmstead.assessment.model.LinkJudgement;
-import org.ohmstead.assessment.model.Reason;
-import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.fleet.StringView;
-import org.ohmstead.kernel.Urgency;
 import org.ohmstead.programme.Programme;
 import org.ohmstead.programme.RoundView;
 import org.ohmstead.programme.Rounds;
@@ -26,13 +17,20 @@ import org.ohmstead.programme.StringDuties;
 import org.ohmstead.programme.rules.Duty;
 import org.ohmstead.programme.rules.DutyState;
 import org.ohmstead.reports.render.Cell;
+
 import org.ohmstead.reports.render.Report;
 import org.ohmstead.reports.render.Report.Fact;
 import org.ohmstead.reports.render.Section;
 import org.ohmstead.reports.render.Section.Column;
+import org.ohmstead.worklist.UnresolvedWork;
+import org.ohmstead.worklist.WorkEventView;
+import org.ohmstead.worklist.WorkFilter;
+import org.ohmstead.worklist.WorkItemView;
+import org.ohmstead.worklist.WorkList;
+import org.ohmstead.worklist.model.Evidence;
 import org.springframework.stereotype.Component;
 
-/** What judgements and rules ask of people now, and whether a round is planned that goes there. */
+/** The work list on paper: what is open, which duties fall due next, and what was unresolved when the quarter ended. */
 @Component
 class WorkReport implements ReportMaker {
 
@@ -40,15 +38,13 @@ class WorkReport implements ReportMaker {
     private static final int ROUNDS_AHEAD_DAYS = 400;
 
     private final Scene scene;
-    private final Assessments assessments;
-    private final Overruling overruling;
+    private final WorkList work;
     private final Programme programme;
     private final Rounds rounds;
 
-    WorkReport(Scene scene, Assessments assessments, Overruling overruling, Programme programme, Rounds rounds) {
+    WorkReport(Scene scene, WorkList work, Programme programme, Rounds rounds) {
         this.scene = scene;
-        this.assessments = assessments;
-        this.overruling = overruling;
+        this.work = work;
         this.programme = programme;
         this.rounds = rounds;
     }
@@ -58,36 +54,17 @@ class WorkReport implements ReportMaker {
         return ReportKind.WORK;
     }
 
-    /**
-     * @param rank the lower the sooner: overdue duties stand beside what asks for action
-     * @param by null when no day is asked
-     */
-    private record Item(
-            StringView string,
-            int rank,
-            String what,
-            String asks,
-            @Nullable LocalDate by,
-            String why) {}
+    private record Due(StringView string, Duty duty, LocalDate on) {}
 
     @Override
     public MadeReport make(ReportWish wish) {
         Scene.Scope scope = scene.of(wish.area());
         Map<Long, StringView> strings =
                 scope.strings().stream().collect(Collectors.toMap(StringView::id, Function.identity()));
-        List<Item> items = new ArrayList<>();
-        for (StringStanding standing : assessments.standings()) {
-            StringView string = strings.get(standing.stringId());
-            if (string != null && standing.urgency() != Urgency.CLEAR) {
-                assessments.find(string.id()).ifPresent(view -> judged(string, view.judgement(), items));
-            }
-        }
-        programme.eachOfEstate(null, duties -> due(strings.get(duties.stringId()), duties, items));
-        items.sort(Comparator.comparingInt(Item::rank)
-                .thenComparing(Item::by, Comparator.nullsLast(Comparator.naturalOrder()))
-                .thenComparing(item -> item.string().title())
-                .thenComparing(Item::what));
-        Map<Long, LocalDate> planned = planned(scope.asOf());
+        List<WorkItemView> items = new ArrayList<>();
+        work.each(WorkFilter.OPEN.ofArea(wish.area()), items::add);
+        Quarter ended = Quarter.of(scope.asOf()).before();
+        List<UnresolvedWork> unresolved = work.unresolved(ended.last(), wish.area());
         Report report = new Report(
                 kind().title() + (wish.area() == null ? "" : " of area " + wish.area()),
                 scope.asOf(),
@@ -95,64 +72,42 @@ class WorkReport implements ReportMaker {
                         scope.scopeFact(),
                         new Fact("As of", scope.asOf().toString()),
                         scope.zoneFact(),
-                        new Fact("Asked", items.size() + " things at " + places(items) + " strings"),
+                        new Fact("Open", items.size() + " items at " + places(items) + " strings"),
                         new Fact(
-                                "Names",
-                                "jars, links and strings that ask for something, and duties that are missed or due"
-                                        + " within " + DAYS_AHEAD + " days")),
-                List.of(section(scope, items, planned)),
+                                "Overdue",
+                                String.valueOf(items.stream()
+                                        .filter(WorkItemView::overdue)
+                                        .count())),
+                        new Fact("Unresolved at the end of " + ended, unresolved.size() + " items")),
+                List.of(
+                        open(items, planned(scope.asOf())), falling(due(strings)), unresolved(ended, unresolved)),
                 Phrases.NO_PROOF);
         return new MadeReport(report, "Work", scope.fileName(kind()));
     }
 
-    private static long places(List<Item> items) {
-        return items.stream().map(item -> item.string().id()).distinct().count();
+    private static long places(List<WorkItemView> items) {
+        return items.stream().map(WorkItemView::stringId).distinct().count();
     }
 
-    private void judged(StringView string, StringJudgement judgement, List<Item> items) {
-        Asked asked = overruling.asked(judgement);
-        for (JarJudgement jar : judgement.jars()) {
-            add(items, string, "jar " + jar.position(), asked.urgency(jar), jar.reasons(), judgement.recheckBy());
-        }
-        for (LinkJudgement link : judgement.links()) {
-            String name = "link " + Phrases.link(link.ordinal(), string.positions());
-            add(items, string, name, asked.urgency(link), link.reasons(), judgement.recheckBy());
-        }
-        Urgency whole = judgement.reasons().stream().map(Reason::asks).reduce(Urgency.CLEAR, Urgency::or);
-        Urgency heard = asked.ofString().isPresent() ? asked.urgency() : whole;
-        add(items, string, "the string", heard, judgement.reasons(), judgement.recheckBy());
+    /** What is overdue stands on the list itself. */
+    private List<Due> due(Map<Long, StringView> strings) {
+        List<Due> all = new ArrayList<>();
+        programme.eachOfEstate(null, duties -> due(strings.get(duties.stringId()), duties, all));
+        all.sort(Comparator.comparing(Due::on)
+                .thenComparing(due -> due.string().title())
+                .thenComparing(due -> due.duty().requirement().code()));
+        return all;
     }
 
-    private static void add(
-            List<Item> items,
-            StringView string,
-            String what,
-            Urgency urgency,
-            List<Reason> reasons,
-            @Nullable LocalDate recheckBy) {
-        if (urgency != Urgency.CLEAR) {
-            int rank = Urgency.ACT.ordinal() - urgency.ordinal();
-            items.add(new Item(string, rank, what, urgency.word(), recheckBy, Phrases.asked(reasons)));
-        }
-    }
-
-    private void due(@Nullable StringView string, StringDuties duties, List<Item> items) {
-        if (string == null) {
-            return;
-        }
+    private static void due(@Nullable StringView string, StringDuties duties, List<Due> all) {
         for (Duty duty : duties.duties()) {
-            LocalDate due = duty.dueOn();
-            if (due != null
-                    && !due.isAfter(duties.asOf().plusDays(DAYS_AHEAD))
-                    && duty.state().isOpen()) {
-                boolean overdue = duty.state() == DutyState.MISSED || due.isBefore(duties.asOf());
-                items.add(new Item(
-                        string,
-                        overdue ? 0 : 1,
-                        duty.requirement().activity(),
-                        overdue ? "overdue" : "due",
-                        due,
-                        duty.reason()));
+            LocalDate on = duty.dueOn();
+            if (string != null
+                    && on != null
+                    && duty.state() == DutyState.DUE
+                    && !on.isBefore(duties.asOf())
+                    && !on.isAfter(duties.asOf().plusDays(DAYS_AHEAD))) {
+                all.add(new Due(string, duty, on));
             }
         }
     }
@@ -168,27 +123,107 @@ class WorkReport implements ReportMaker {
         return planned;
     }
 
-    private static Section section(Scene.Scope scope, List<Item> items, Map<Long, LocalDate> planned) {
+    private static Section open(List<WorkItemView> items, Map<Long, LocalDate> planned) {
         return new Section(
                 "Work",
-                items.isEmpty() ? "Nothing is asked of anybody." : "The most urgent first.",
+                items.isEmpty()
+                        ? "Nothing is asked of anybody."
+                        : "The most urgent first. Done is proven only by a later reading.",
                 List.of(
-                        Column.words("Area", 10),
-                        Column.words("String", 12),
-                        Column.words("What", 30),
-                        Column.words("Asks", 9),
+                        Column.words("Area", 9),
+                        Column.words("String", 11),
+                        Column.words("Work", 13),
+                        Column.words("What", 15),
+                        Column.words("State", 8),
+                        Column.words("Asks", 8),
                         Column.words("By", 10),
+                        Column.words("Overdue", 8),
+                        Column.words("Who", 12),
+                        Column.words("Planned or done on", 10),
                         Column.words("Next round there", 10),
-                        Column.words("Why", 60)),
+                        Column.words("Why", 50)),
                 items.stream()
                         .map(item -> List.of(
-                                Cell.of(scope.site(item.string()).areaCode()),
-                                Cell.of(item.string().title()),
+                                Cell.of(item.areaCode()),
+                                Cell.of(item.string()),
+                                Cell.of(item.kind().words()),
                                 Cell.of(item.what()),
-                                Cell.of(item.asks()),
+                                Cell.of(item.state().word()),
+                                Cell.of(item.urgency().word()),
                                 Cell.of(item.by()),
-                                Cell.of(planned.get(item.string().id())),
-                                Cell.of(item.why())))
+                                Cell.of(item.overdue() ? "yes" : ""),
+                                Cell.of(item.assignee()),
+                                Cell.of(item.doneOn() == null ? item.plannedOn() : item.doneOn()),
+                                Cell.of(planned.get(item.stringId())),
+                                Cell.of(item.reason())))
                         .toList());
+    }
+
+    private static Section falling(List<Due> due) {
+        return new Section(
+                "Falling due",
+                due.isEmpty()
+                        ? "No duty falls due within " + DAYS_AHEAD + " days."
+                        : "Duties that fall due within " + DAYS_AHEAD + " days.",
+                List.of(
+                        Column.words("String", 12),
+                        Column.words("Duty", 40),
+                        Column.words("By", 10),
+                        Column.words("Why", 50)),
+                due.stream()
+                        .map(one -> List.of(
+                                Cell.of(one.string().title()),
+                                Cell.of(one.duty().requirement().activity()),
+                                Cell.of(one.on()),
+                                Cell.of(one.duty().reason())))
+                        .toList());
+    }
+
+    private static Section unresolved(Quarter ended, List<UnresolvedWork> unresolved) {
+        return new Section(
+                "Unresolved at the quarter's end",
+                unresolved.isEmpty()
+                        ? "No item of the list was open at the end of " + ended + ", " + ended.last() + "."
+                        : "What was open at the end of " + ended + ", " + ended.last()
+                                + ", as it stood then, with the evidence of effort.",
+                List.of(
+                        Column.words("String", 11),
+                        Column.words("Work", 13),
+                        Column.words("What", 15),
+                        Column.words("State then", 8),
+                        Column.words("Asked", 8),
+                        Column.words("By", 10),
+                        Column.words("Who", 12),
+                        Column.words("Raised on", 10),
+                        Column.words("Why", 40),
+                        Column.words("Evidence of effort", 60)),
+                unresolved.stream()
+                        .map(one -> List.of(
+                                Cell.of(one.string()),
+                                Cell.of(one.kind().words()),
+                                Cell.of(one.what()),
+                                Cell.of(one.state().word()),
+                                Cell.of(one.urgency().word()),
+                                Cell.of(one.by()),
+                                Cell.of(one.assignee()),
+                                Cell.of(one.raisedOn()),
+                                Cell.of(one.reason()),
+                                Cell.of(effort(one.effort()))))
+                        .toList());
+    }
+
+    /** "2026-03-10 planned for 2026-04-20 by engineer: no outage before; ...". */
+    private static String effort(List<WorkEventView> events) {
+        return events.stream().map(WorkReport::words).collect(Collectors.joining("; "));
+    }
+
+    private static String words(WorkEventView event) {
+        Evidence evidence = event.evidence();
+        return event.on()
+                + " " + event.kind().words()
+                + (event.day() == null ? "" : " (" + event.day() + ")")
+                + " by " + event.by()
+                + (event.note().isEmpty() || event.note().equals(event.reason()) ? "" : ": " + event.note())
+                + (evidence == null ? "" : " [" + evidence.words() + "]");
     }
 }

@@ -13,7 +13,9 @@
             "assessment :: model",
             "assessment :: estate",
             "programme",
-            "programme :: rules"
+            "programme :: rules",
+            "worklist",
+            "worklist :: model"
         })
 @NullMarked
 package org.ohmstead.reports;

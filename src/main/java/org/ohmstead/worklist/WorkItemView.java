@@ -21,6 +21,7 @@ import org.ohmstead.worklist.model.WorkState;
  * @param by the last day in time; null when a person named none
  * @param overdue open although that day has passed at the site
  * @param askedSurvey the survey that asked last
+ * @param askedOn its day
  * @param assignee empty while nobody is named
  * @param proof the record that shows that it helped
  * @param quietUntil a person's dismissal holds so long
@@ -47,6 +48,7 @@ public record WorkItemView(
         Instant raisedAt,
         Instant changedAt,
         @Nullable Long askedSurvey,
+        @Nullable LocalDate askedOn,
         String assignee,
         @Nullable LocalDate plannedOn,
         @Nullable Long roundId,

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ohmstead.access.Access;
@@ -108,9 +109,13 @@ class WorkKeeping {
         withdrawProof(table.provenBy(survey.surveyId()), "Survey " + survey.surveyId() + " does not count any more.");
     }
 
+    /** Not before a string is judged: until then its history is still being brought in. */
     @EventListener
     void on(DutiesReckoned duties) {
+        Set<Long> judged = places.judged(
+                duties.strings().stream().map(StringDuties::stringId).toList());
         Map<Long, StringDuties> byString = duties.strings().stream()
+                .filter(string -> judged.contains(string.stringId()))
                 .collect(Collectors.toMap(StringDuties::stringId, Function.identity(), (one, other) -> other));
         follow(byString.keySet(), (stringId, items) -> {
             StringDuties string = Objects.requireNonNull(byString.get(stringId));
@@ -166,6 +171,9 @@ class WorkKeeping {
 
     /** Reckons without a lock first: mostly nothing changes. */
     private void follow(Collection<Long> stringIds, Reckoner reckoner) {
+        if (stringIds.isEmpty()) {
+            return;
+        }
         Map<Long, List<Step>> first = steps(stringIds, reckoner);
         if (!first.isEmpty()) {
             table.lock(first.keySet());

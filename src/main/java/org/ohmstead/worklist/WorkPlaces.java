@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.worklist.model.Seen;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -63,6 +64,14 @@ class WorkPlaces {
                     .add(new Seen.Test(row.getLong("id"), row.getObject("tested_on", LocalDate.class)));
         });
         return found;
+    }
+
+    /** Which of those are judged. */
+    Set<Long> judged(Collection<Long> stringIds) {
+        return Set.copyOf(jdbc.sql("select string_id from current_assessment where string_id = any (?)")
+                .params(array(stringIds))
+                .query(Long.class)
+                .list());
     }
 
     /** All of the estate that are judged, in order. */

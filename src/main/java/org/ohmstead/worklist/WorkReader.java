@@ -239,6 +239,7 @@ class WorkReader {
                 row.getTimestamp("raised_at").toInstant(),
                 row.getTimestamp("changed_at").toInstant(),
                 row.getObject("asked_survey", Long.class),
+                row.getObject("asked_on", LocalDate.class),
                 row.getString("assignee"),
                 row.getObject("planned_on", LocalDate.class),
                 row.getObject("round_id", Long.class),

@@ -37,11 +37,16 @@ import org.ohmstead.intake.file.SheetReader;
 import org.ohmstead.intake.file.SurveySheet;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Sha256;
+import org.ohmstead.kernel.Urgency;
 import org.ohmstead.programme.RoundView;
 import org.ohmstead.programme.Rounds;
 import org.ohmstead.programme.SuggestedRound;
 import org.ohmstead.support.ServiceTest;
 import org.ohmstead.support.SettableClock;
+import org.ohmstead.worklist.NewWork;
+import org.ohmstead.worklist.WorkList;
+import org.ohmstead.worklist.model.Subject;
+import org.ohmstead.worklist.model.WorkKind;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.context.ActiveProfiles;
 
@@ -55,6 +60,9 @@ class RoundFilesTest {
 
     @Autowired
     private RoundFiles files;
+
+    @Autowired
+    private WorkList work;
 
     @Autowired
     private Access access;
@@ -112,6 +120,20 @@ class RoundFilesTest {
                 round.tasks().forEach(task -> assertThat(paper).contains(task.activity()));
             }
         }
+    }
+
+    @Test
+    void thePaperNamesTheOpenWorkAtItsStrings() throws IOException {
+        RoundView round = planned();
+        long string = round.stringIds().get(0);
+        access.asSystem("demo test", () -> work.raise(new NewWork(
+                string, WorkKind.INVESTIGATE, Subject.Kind.JAR, 3, Urgency.ACT, null, "Vent plug cracked, seen today.")));
+        String paper = text(pack(round).entrySet().stream()
+                .filter(file -> file.getKey().endsWith(".pdf"))
+                .findFirst()
+                .orElseThrow()
+                .getValue());
+        assertThat(paper).contains("open work", "Investigate", "jar 3", "Vent plug cracked");
     }
 
     private static String address(long stringId) {

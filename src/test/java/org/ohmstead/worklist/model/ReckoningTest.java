@@ -57,9 +57,18 @@ class ReckoningTest {
             today = today.plusDays(1);
             switch (random.nextInt(9)) {
                 case 0, 1 -> survey();
-                case 2 -> linkSince = today;
-                case 3 -> jarSince = today;
-                case 4 -> tests.add(new Seen.Test(random.nextInt(1000), today));
+                case 2 -> {
+                    linkSince = today;
+                    judgeAnew(Subject.link(1));
+                }
+                case 3 -> {
+                    jarSince = today;
+                    judgeAnew(Subject.jar(1));
+                }
+                case 4 -> {
+                    tests.add(new Seen.Test(random.nextInt(1000), today));
+                    judgeAnew(Subject.STRING);
+                }
                 default -> act();
             }
             reckon();
@@ -93,6 +102,28 @@ class ReckoningTest {
                     wants.excuse(key, "overruled");
                 }
             }
+        }
+
+        /** What changed in the register is judged anew: mostly nothing is asked of what is new. A test asks for no other. */
+        private void judgeAnew(Subject changed) {
+            Wants renewed = new Wants();
+            for (Want want : wants.asked()) {
+                boolean touched = want.key().subject().equals(changed);
+                boolean tested = touched && want.key().kind() == WorkKind.TEST_CAPACITY;
+                if (!touched) {
+                    renewed.add(want);
+                } else if (!tested && random.nextInt(3) == 0) {
+                    renewed.add(new Want(
+                            want.key(),
+                            since(changed),
+                            want.urgency(),
+                            want.by(),
+                            want.reason(),
+                            want.source(),
+                            want.raises()));
+                }
+            }
+            wants = renewed;
         }
 
         private LocalDate since(Subject subject) {
