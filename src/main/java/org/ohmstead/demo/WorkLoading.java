@@ -69,7 +69,7 @@ class WorkLoading {
             work.plan(item.id(), new WorkPlan(today, null, crew(string), "With the relay test on the same day"));
             LocalDate on = later(item.askedOn(), today.minusDays(4));
             work.done(item.id(), new WorkReport(on, crew(string), "Bolts loose; cleaned, greased, torqued to 12 Nm", 36.1, 24.3));
-            DemoString cured = hot.with(hot.story().withLinks());
+            DemoString cured = hot.with(hot.story().withLinks(Trouble.remade(60, 0, 1)));
             ledger.accept(new Simulation(cured, today).survey(string.id(), today.minusDays(2), today, 0));
         });
     }
