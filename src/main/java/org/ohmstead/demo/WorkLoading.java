@@ -62,14 +62,14 @@ class WorkLoading {
 
     /** Made anew some days ago, and read since: the reading proves it. */
     private void curedLink(DemoEstate estate) {
-        DemoString hot = estate.string(31, "B");
-        StringView string = string(31, "B");
+        DemoString hot = estate.string(8, "B");
+        StringView string = string(8, "B");
         LocalDate today = estate.today();
-        item(string, WorkKind.REMAKE_LINK, Subject.link(60)).ifPresent(item -> {
+        item(string, WorkKind.REMAKE_LINK, Subject.link(31)).ifPresent(item -> {
             work.plan(item.id(), new WorkPlan(today, null, crew(string), "With the relay test on the same day"));
             LocalDate on = later(item.askedOn(), today.minusDays(4));
-            work.done(item.id(), new WorkReport(on, crew(string), "Bolts loose; cleaned, greased, torqued to 12 Nm", 36.1, 24.3));
-            DemoString cured = hot.with(hot.story().withLinks(Trouble.remade(60, 0, 1)));
+            work.done(item.id(), new WorkReport(on, crew(string), "Bolts loose; cleaned, greased, torqued to 12 Nm", 42.3, 23.6));
+            DemoString cured = hot.with(hot.story().withLinks(Trouble.remade(31, 0, 1)));
             ledger.accept(new Simulation(cured, today).survey(string.id(), today.minusDays(2), today, 0));
         });
     }
