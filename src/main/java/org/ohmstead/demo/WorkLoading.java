@@ -68,7 +68,9 @@ class WorkLoading {
         item(string, WorkKind.REMAKE_LINK, Subject.link(31)).ifPresent(item -> {
             work.plan(item.id(), new WorkPlan(today, null, crew(string), "With the relay test on the same day"));
             LocalDate on = later(item.askedOn(), today.minusDays(4));
-            work.done(item.id(), new WorkReport(on, crew(string), "Bolts loose; cleaned, greased, torqued to 12 Nm", 42.3, 23.6));
+            work.done(
+                    item.id(),
+                    new WorkReport(on, crew(string), "Bolts loose; cleaned, greased, torqued to 12 Nm", 42.3, 23.6));
             DemoString cured = hot.with(hot.story().withLinks(Trouble.remade(31, 0, 1)));
             ledger.accept(new Simulation(cured, today).survey(string.id(), today.minusDays(2), today, 0));
         });
@@ -79,7 +81,8 @@ class WorkLoading {
         StringView string = string(20, "A");
         item(string, WorkKind.REMAKE_LINK, Subject.link(8))
                 .ifPresent(item -> work.plan(
-                        item.id(), new WorkPlan(today.plusDays(6), null, crew(string), "Charger off from nine to noon")));
+                        item.id(),
+                        new WorkPlan(today.plusDays(6), null, crew(string), "Charger off from nine to noon")));
         item(string, WorkKind.REMAKE_LINK, Subject.link(45)).ifPresent(item -> {
             LocalDate on = later(item.askedOn(), today.minusDays(1));
             work.done(item.id(), new WorkReport(on, crew(string), "Lug cracked; strap replaced", 45.6, 23.9));
@@ -92,7 +95,9 @@ class WorkLoading {
                         item.id(), new WorkPlan(today.plusDays(20), null, "", "Spare jar ordered, two weeks by road")));
         item(string(16, "A"), WorkKind.REPLACE_JAR, Subject.jar(9))
                 .ifPresent(item -> work.dismiss(
-                        item.id(), "Tested alone last week at 97 % of its rating; read it again in spring", today.plusDays(90)));
+                        item.id(),
+                        "Tested alone last week at 97 % of its rating; read it again in spring",
+                        today.plusDays(90)));
         List<Long> pair = List.of(71, 72).stream()
                 .flatMap(position -> item(string(23, "A"), WorkKind.REPLACE_JAR, Subject.jar(position)).stream())
                 .map(WorkItemView::id)

@@ -15,8 +15,8 @@ import org.ohmstead.reports.render.Cell;
 import org.ohmstead.reports.render.Report;
 import org.ohmstead.reports.render.Report.Fact;
 import org.ohmstead.reports.render.Section;
-import org.ohmstead.worklist.WorkItemView;
 import org.ohmstead.reports.render.Section.Column;
+import org.ohmstead.worklist.WorkItemView;
 
 /** A round's pack on paper: cautions first, then what to take along, then each string with room to write. */
 final class RoundPaper {
@@ -33,8 +33,7 @@ final class RoundPaper {
         List<Section> sections = new ArrayList<>(List.of(cautions(), along(parts)));
         for (RoundPack.Part part : parts) {
             sections.add(tasks(part, address.apply(part.string().string().id())));
-            List<WorkItemView> open =
-                    work.getOrDefault(part.string().string().id(), List.of());
+            List<WorkItemView> open = work.getOrDefault(part.string().string().id(), List.of());
             if (!open.isEmpty()) {
                 sections.add(work(part, open));
             }

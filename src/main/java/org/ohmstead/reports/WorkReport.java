@@ -17,7 +17,6 @@ import org.ohmstead.programme.StringDuties;
 import org.ohmstead.programme.rules.Duty;
 import org.ohmstead.programme.rules.DutyState;
 import org.ohmstead.reports.render.Cell;
-
 import org.ohmstead.reports.render.Report;
 import org.ohmstead.reports.render.Report.Fact;
 import org.ohmstead.reports.render.Section;
@@ -79,8 +78,7 @@ class WorkReport implements ReportMaker {
                                         .filter(WorkItemView::overdue)
                                         .count())),
                         new Fact("Unresolved at the end of " + ended, unresolved.size() + " items")),
-                List.of(
-                        open(items, planned(scope.asOf())), falling(due(strings)), unresolved(ended, unresolved)),
+                List.of(open(items, planned(scope.asOf())), falling(due(strings)), unresolved(ended, unresolved)),
                 Phrases.NO_PROOF);
         return new MadeReport(report, "Work", scope.fileName(kind()));
     }

@@ -175,10 +175,7 @@ class DemoReportsTest {
                         where b.retired_on is null
                           and not exists (select from work_item w where w.string_id = a.string_id
                                           and (w.subject = a.subject and w.unit = a.unit or w.kind = 'EQUALISE')
-                                          and (w.state <> 'DISMISSED' or not w.closed_by_service))""")
-                        .query(Long.class)
-                        .single())
-                .isZero();
+                                          and (w.state <> 'DISMISSED' or not w.closed_by_service))""").query(Long.class).single()).isZero();
     }
 
     @Test
@@ -187,9 +184,8 @@ class DemoReportsTest {
                 .query(String.class)
                 .list();
         assertThat(states).containsExactlyInAnyOrder("RAISED", "PLANNED", "DONE", "PROVEN", "DISMISSED");
-        Section unresolved = made(ReportWish.ofEstate(ReportKind.WORK, null))
-                .full()
-                .section("Unresolved at the quarter's end");
+        Section unresolved =
+                made(ReportWish.ofEstate(ReportKind.WORK, null)).full().section("Unresolved at the quarter's end");
         assertThat(unresolved.sentence()).contains("2025-Q4");
     }
 

@@ -126,8 +126,16 @@ class RoundFilesTest {
     void thePaperNamesTheOpenWorkAtItsStrings() throws IOException {
         RoundView round = planned();
         long string = round.stringIds().get(0);
-        access.asSystem("demo test", () -> work.raise(new NewWork(
-                string, WorkKind.INVESTIGATE, Subject.Kind.JAR, 3, Urgency.ACT, null, "Vent plug cracked, seen today.")));
+        access.asSystem(
+                "demo test",
+                () -> work.raise(new NewWork(
+                        string,
+                        WorkKind.INVESTIGATE,
+                        Subject.Kind.JAR,
+                        3,
+                        Urgency.ACT,
+                        null,
+                        "Vent plug cracked, seen today.")));
         String paper = text(pack(round).entrySet().stream()
                 .filter(file -> file.getKey().endsWith(".pdf"))
                 .findFirst()

@@ -20,8 +20,9 @@ import org.springframework.stereotype.Component;
 @Component
 class WorkCsv {
 
-    private static final String TITLES = "item,area,site,string,kind,what,state,urgency,by (site's day),overdue,assignee,"
-            + "planned on,done on,done by,note,raised on,reason,proven by,closed because\r\n";
+    private static final String TITLES =
+            "item,area,site,string,kind,what,state,urgency,by (site's day),overdue,assignee,"
+                    + "planned on,done on,done by,note,raised on,reason,proven by,closed because\r\n";
 
     private final WorkList work;
 

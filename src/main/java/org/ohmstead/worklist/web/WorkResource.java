@@ -89,8 +89,7 @@ class WorkResource {
     }
 
     /** @param quietUntil left out: until a later survey asks again */
-    record Dismissing(
-            @Nullable String reason, @Nullable LocalDate quietUntil) {}
+    record Dismissing(@Nullable String reason, @Nullable LocalDate quietUntil) {}
 
     record Reopening(@Nullable String note) {}
 

@@ -72,7 +72,9 @@ class ReckoningTest {
                 default -> act();
             }
             reckon();
-            assertThat(Reckoning.of(1, seen(), wants, known())).as("the same once more").isEmpty();
+            assertThat(Reckoning.of(1, seen(), wants, known()))
+                    .as("the same once more")
+                    .isEmpty();
         }
 
         private void survey() {
@@ -163,7 +165,9 @@ class ReckoningTest {
             try {
                 Step step = acts.get(random.nextInt(acts.size())).apply(item);
                 boolean reopened = !item.isOpen() && step.after().isOpen();
-                if (!reopened || all.stream().noneMatch(one -> one.isOpen() && one.key().equals(item.key()))) {
+                if (!reopened
+                        || all.stream()
+                                .noneMatch(one -> one.isOpen() && one.key().equals(item.key()))) {
                     items.put(item.id(), step.after());
                 }
             } catch (Conflict refused) {
@@ -187,7 +191,9 @@ class ReckoningTest {
             Set<WorkKey> open = new HashSet<>();
             known().stream()
                     .filter(WorkItem::isOpen)
-                    .forEach(item -> assertThat(open.add(item.key())).as("open once: " + item).isTrue());
+                    .forEach(item -> assertThat(open.add(item.key()))
+                            .as("open once: " + item)
+                            .isTrue());
         }
 
         private void proven(WorkItem before, WorkItem after) {

@@ -37,11 +37,22 @@ class RuleTableTest {
 
     @ParameterizedTest
     @CsvSource({
-        "LINK_OVER_BASELINE, REMAKE_LINK", "LINK_OVER_KIND, REMAKE_LINK", "LINK_INSTALLATION, REMAKE_LINK",
-        "LINK_DROP, REMAKE_LINK", "LINK_RISK, REMAKE_LINK", "JAR_OVER_BASELINE, REPLACE_JAR",
-        "JAR_UNDER_BASELINE, REPLACE_JAR", "JAR_OVER_LOT, REPLACE_JAR", "JAR_RISK, REPLACE_JAR", "JAR_VOLTS_LOW, EQUALISE",
-        "JAR_VOLTS_OFF_MEDIAN, INVESTIGATE", "JAR_HOT, INVESTIGATE", "STRING_FLOAT, INVESTIGATE",
-        "STRING_RIPPLE, INVESTIGATE", "STRING_RISEN, TEST_CAPACITY", "STRING_AGE, TEST_CAPACITY"
+        "LINK_OVER_BASELINE, REMAKE_LINK",
+        "LINK_OVER_KIND, REMAKE_LINK",
+        "LINK_INSTALLATION, REMAKE_LINK",
+        "LINK_DROP, REMAKE_LINK",
+        "LINK_RISK, REMAKE_LINK",
+        "JAR_OVER_BASELINE, REPLACE_JAR",
+        "JAR_UNDER_BASELINE, REPLACE_JAR",
+        "JAR_OVER_LOT, REPLACE_JAR",
+        "JAR_RISK, REPLACE_JAR",
+        "JAR_VOLTS_LOW, EQUALISE",
+        "JAR_VOLTS_OFF_MEDIAN, INVESTIGATE",
+        "JAR_HOT, INVESTIGATE",
+        "STRING_FLOAT, INVESTIGATE",
+        "STRING_RIPPLE, INVESTIGATE",
+        "STRING_RISEN, TEST_CAPACITY",
+        "STRING_AGE, TEST_CAPACITY"
     })
     void whatAsksForWorkRaises(Rule rule, WorkKind kind) {
         assertThat(RuleTable.kindOf(rule, Urgency.PLAN)).isEqualTo(kind);
@@ -55,14 +66,42 @@ class RuleTableTest {
     private static JarJudgement jar(int position, @Nullable Trouble trouble, Reason... reasons) {
         UnitForecast forecast = new UnitForecast(.3, .3, .1, null, null, null, .1, .05, trouble);
         return new JarJudgement(
-                position, null, SINCE, Urgency.CLEAR, AS_OF, null, null, null, null, null, null, null, null, null, null,
-                null, List.of(reasons), forecast);
+                position,
+                null,
+                SINCE,
+                Urgency.CLEAR,
+                AS_OF,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(reasons),
+                forecast);
     }
 
     private static StringJudgement judgement(List<Advice> advice, List<Reason> reasons, JarJudgement... jars) {
         return new StringJudgement(
-                1, AS_OF, 5L, "test", Urgency.CLEAR, "", null, null, org.mockito.Mockito.mock(StringFigures.class), reasons,
-                List.of(), advice, List.of(jars), List.of());
+                1,
+                AS_OF,
+                5L,
+                "test",
+                Urgency.CLEAR,
+                "",
+                null,
+                null,
+                org.mockito.Mockito.mock(StringFigures.class),
+                reasons,
+                List.of(),
+                advice,
+                List.of(jars),
+                List.of());
     }
 
     private static Wants wants(StringJudgement judgement, Overruled... overruled) {
@@ -107,12 +146,10 @@ class RuleTableTest {
             jars.add(jar(position, null, reason(Rule.JAR_NOT_READ, Urgency.RECHECK, 90)));
         }
         Wants wants = wants(judgement(List.of(), List.of(), jars.toArray(JarJudgement[]::new)));
-        assertThat(wants.asked().stream().filter(Want::raises))
-                .singleElement()
-                .satisfies(want -> {
-                    assertThat(want.key().subject()).isEqualTo(Subject.STRING);
-                    assertThat(want.reason()).startsWith("7 of its jars and links").contains("jar 7");
-                });
+        assertThat(wants.asked().stream().filter(Want::raises)).singleElement().satisfies(want -> {
+            assertThat(want.key().subject()).isEqualTo(Subject.STRING);
+            assertThat(want.reason()).startsWith("7 of its jars and links").contains("jar 7");
+        });
     }
 
     @Test
@@ -123,8 +160,9 @@ class RuleTableTest {
                 List.of(),
                 jar(1, null, reason(Rule.JAR_OVER_BASELINE, Urgency.PLAN, 0)),
                 jar(2, null, reason(Rule.JAR_OVER_BASELINE, Urgency.ACT, 30))));
-        assertThat(wants.asked().stream().filter(Want::raises).map(want -> want.key()
-                        .subject()))
+        assertThat(wants.asked().stream()
+                        .filter(Want::raises)
+                        .map(want -> want.key().subject()))
                 .containsExactlyInAnyOrder(Subject.jar(2), Subject.STRING);
         assertThat(jarWork(wants, WorkKind.REPLACE_JAR).raises()).isFalse();
     }
@@ -137,13 +175,15 @@ class RuleTableTest {
         Wants tested = JudgementWork.of(old, List.of(), today.minusMonths(12).plusDays(1), today);
         assertThat(tested.of(test)).isNull();
         assertThat(tested.excuse(test)).contains("tested on");
-        assertThat(JudgementWork.of(old, List.of(), today.minusMonths(12), today).of(test)).isNotNull();
+        assertThat(JudgementWork.of(old, List.of(), today.minusMonths(12), today)
+                        .of(test))
+                .isNotNull();
     }
 
     @Test
     void anOverruleLowersWhatIsAskedOrAsksItself() {
-        StringJudgement act = judgement(
-                List.of(), List.of(), jar(1, null, reason(Rule.JAR_OVER_BASELINE, Urgency.ACT, 30)));
+        StringJudgement act =
+                judgement(List.of(), List.of(), jar(1, null, reason(Rule.JAR_OVER_BASELINE, Urgency.ACT, 30)));
         WorkKey replace = new WorkKey(WorkKind.REPLACE_JAR, Subject.jar(1));
         Wants clear = wants(act, new Overruled(Subject.jar(1), Urgency.CLEAR, "tested alone"));
         assertThat(clear.asked()).isEmpty();
@@ -160,8 +200,7 @@ class RuleTableTest {
 
     @Test
     void aLowCellAsksToEqualiseTheStringAndIsNamed() {
-        Wants wants =
-                wants(judgement(List.of(), List.of(), jar(1, null, reason(Rule.JAR_VOLTS_LOW, Urgency.PLAN, 0))));
+        Wants wants = wants(judgement(List.of(), List.of(), jar(1, null, reason(Rule.JAR_VOLTS_LOW, Urgency.PLAN, 0))));
         assertThat(wants.of(new WorkKey(WorkKind.EQUALISE, Subject.STRING)).reason())
                 .startsWith("Jar 1: ");
     }

@@ -20,12 +20,13 @@ import org.ohmstead.worklist.model.WorkItem.Plan;
 class WorkItemTest {
 
     private static final LocalDate ASKED = LocalDate.parse("2026-03-02");
-    private static final Asked BY_SURVEY =
-            new Asked(LocalDate.parse("2018-04-01"), Urgency.ACT, ASKED.plusDays(30), "Hot.", Source.JUDGEMENT, 7L, ASKED);
+    private static final Asked BY_SURVEY = new Asked(
+            LocalDate.parse("2018-04-01"), Urgency.ACT, ASKED.plusDays(30), "Hot.", Source.JUDGEMENT, 7L, ASKED);
     private static final Done DONE = new Done(ASKED.plusDays(4), "A. Crew", "", false);
 
     private static WorkItem raised(WorkKind kind, Subject subject) {
-        return WorkItem.raised(1, new WorkKey(kind, subject), ASKED.plusDays(1), BY_SURVEY).after();
+        return WorkItem.raised(1, new WorkKey(kind, subject), ASKED.plusDays(1), BY_SURVEY)
+                .after();
     }
 
     private static WorkItem in(WorkState state) {
@@ -34,11 +35,12 @@ class WorkItemTest {
             case RAISED -> raised;
             case PLANNED -> planned(raised);
             case DONE -> planned(raised).reportDone(DONE, null).after();
-            case PROVEN -> planned(raised)
-                    .reportDone(DONE, null)
-                    .after()
-                    .prove(Evidence.survey(8), "")
-                    .after();
+            case PROVEN ->
+                planned(raised)
+                        .reportDone(DONE, null)
+                        .after()
+                        .prove(Evidence.survey(8), "")
+                        .after();
             case DISMISSED -> planned(raised).dismiss("Taken out.", null).after();
         };
     }
@@ -55,12 +57,12 @@ class WorkItemTest {
         // plan, assign, done, dismiss, undo
         allowed.put(
                 WorkState.RAISED,
-                java.util.Arrays.asList(WorkState.PLANNED, WorkState.RAISED, WorkState.DONE, WorkState.DISMISSED, null));
+                java.util.Arrays.asList(
+                        WorkState.PLANNED, WorkState.RAISED, WorkState.DONE, WorkState.DISMISSED, null));
         allowed.put(
                 WorkState.PLANNED,
                 List.of(WorkState.PLANNED, WorkState.PLANNED, WorkState.DONE, WorkState.DISMISSED, WorkState.RAISED));
-        allowed.put(
-                WorkState.DONE, java.util.Arrays.asList(null, null, null, WorkState.DISMISSED, WorkState.PLANNED));
+        allowed.put(WorkState.DONE, java.util.Arrays.asList(null, null, null, WorkState.DISMISSED, WorkState.PLANNED));
         allowed.put(WorkState.PROVEN, java.util.Arrays.asList(null, null, null, null, null));
         allowed.put(WorkState.DISMISSED, java.util.Arrays.asList(null, null, null, null, WorkState.PLANNED));
         List<UnaryOperator<WorkItem>> acts = List.of(
@@ -92,8 +94,8 @@ class WorkItemTest {
                 raised(WorkKind.OVERDUE_DUTY, Subject.duty("grounds")))) {
             assertThatThrownBy(() -> item.reportDone(DONE, null)).isInstanceOf(Conflict.class);
         }
-        assertThatThrownBy(() -> raised(WorkKind.OVERDUE_DUTY, Subject.duty("grounds"))
-                        .dismiss("no", null))
+        assertThatThrownBy(() ->
+                        raised(WorkKind.OVERDUE_DUTY, Subject.duty("grounds")).dismiss("no", null))
                 .isInstanceOf(Conflict.class)
                 .hasMessageContaining("waive");
     }
@@ -117,7 +119,8 @@ class WorkItemTest {
 
     @Test
     void aDismissalOfTheServiceIsNotTakenBack() {
-        WorkItem closed = in(WorkState.RAISED).dismissByService("No longer asked.", null).after();
+        WorkItem closed =
+                in(WorkState.RAISED).dismissByService("No longer asked.", null).after();
         assertThatThrownBy(() -> closed.undo("")).isInstanceOf(Conflict.class).hasMessageContaining("raise it anew");
     }
 

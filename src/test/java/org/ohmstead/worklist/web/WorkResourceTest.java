@@ -120,14 +120,18 @@ class WorkResourceTest {
         send(engineer(), "/api/work/" + id + "/plan", "{\"on\":\"2026-03-20\",\"assignee\":\"Crew North\"}")
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$.state").value("PLANNED"));
-        send(engineer(), "/api/work/" + id + "/done", "{\"on\":\"2026-03-09\",\"by\":\"A. Crew\",\"asLeftMicroohms\":24.5}")
+        send(
+                        engineer(),
+                        "/api/work/" + id + "/done",
+                        "{\"on\":\"2026-03-09\",\"by\":\"A. Crew\",\"asLeftMicroohms\":24.5}")
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$.state").value("DONE"))
                 .andExpect(jsonPath("$.doneNote").value("as left 24.5 µΩ"));
         send(engineer(), "/api/work/" + id + "/plan", "{\"on\":\"2026-03-20\"}")
                 .andExpect(status().isConflict())
                 .andExpect(jsonPath("$.detail").value(containsString("Take the report back")));
-        send(engineer(), "/api/work/" + id + "/reopen", "{}").andExpect(jsonPath("$.state").value("PLANNED"));
+        send(engineer(), "/api/work/" + id + "/reopen", "{}")
+                .andExpect(jsonPath("$.state").value("PLANNED"));
         send(engineer(), "/api/work/" + id + "/dismiss", "{}").andExpect(status().isUnprocessableContent());
         send(engineer(), "/api/work/" + id + "/dismiss", "{\"reason\":\"Taken out.\",\"quietUntil\":\"2026-06-30\"}")
                 .andExpect(jsonPath("$.state").value("DISMISSED"))
@@ -138,10 +142,16 @@ class WorkResourceTest {
     void severalAreTreatedAtOnceOrNone() throws Exception {
         long one = raised("REMAKE_LINK", "LINK", "4");
         long other = raised("INVESTIGATE", "JAR", "5");
-        send(engineer(), "/api/work/bulk", "{\"act\":\"ASSIGN\",\"ids\":[" + one + "," + other + "],\"assignee\":\"N\"}")
+        send(
+                        engineer(),
+                        "/api/work/bulk",
+                        "{\"act\":\"ASSIGN\",\"ids\":[" + one + "," + other + "],\"assignee\":\"N\"}")
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$[1].assignee").value("N"));
-        send(engineer(), "/api/work/bulk", "{\"act\":\"DISMISS\",\"ids\":[" + one + ",-1],\"dismissal\":{\"reason\":\"x\"}}")
+        send(
+                        engineer(),
+                        "/api/work/bulk",
+                        "{\"act\":\"DISMISS\",\"ids\":[" + one + ",-1],\"dismissal\":{\"reason\":\"x\"}}")
                 .andExpect(status().isNotFound());
         send(engineer(), "/api/work/bulk", "{\"ids\":[1]}").andExpect(status().isUnprocessableContent());
         mvc.perform(get("/api/work/{id}", one).with(authentication(engineer())))
