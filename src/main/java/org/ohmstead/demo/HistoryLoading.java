@@ -1,6 +1,5 @@
 package org.ohmstead.demo;
 
-import jakarta.persistence.EntityManager;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,21 +22,18 @@ class HistoryLoading {
     private final BulkLedger ledger;
     private final ProgrammeLoading programme;
     private final CapacityLoading capacity;
-    private final EntityManager entities;
 
     HistoryLoading(
             RegisterLoading register,
             DemoPeople people,
             BulkLedger ledger,
             ProgrammeLoading programme,
-            CapacityLoading capacity,
-            EntityManager entities) {
+            CapacityLoading capacity) {
         this.register = register;
         this.people = people;
         this.ledger = ledger;
         this.programme = programme;
         this.capacity = capacity;
-        this.entities = entities;
     }
 
     /** @return false when it was loaded before */
@@ -57,9 +53,6 @@ class HistoryLoading {
             List<NewSurvey> surveys = new Simulation(string, estate.today()).history(entered.id());
             history.addAll(filed.contains(string) ? surveys.subList(0, surveys.size() - 1) : surveys);
         }
-        // else each question to the register that follows would first look through all that was entered
-        entities.flush();
-        entities.clear();
         ledger.copyIn(history.stream());
         // before there are duties, so that none is worked out anew test by test
         CapacityStory.all().forEach(story -> {

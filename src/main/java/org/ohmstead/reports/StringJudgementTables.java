@@ -90,7 +90,7 @@ final class StringJudgementTables {
                 List.of(
                         Column.words("Unit", 12),
                         Column.words("Urgency", 9),
-                        Column.number("Chance within a year %", 9),
+                        Column.number("Chance of failing within a year %", 9),
                         Column.words("Crosses its limit", 24),
                         Column.words("Why", 56)),
                 entries.stream().map(Entry::cells).toList());
@@ -132,7 +132,7 @@ final class StringJudgementTables {
                         Column.number("Over its like %", 8),
                         Column.number("V", 7),
                         Column.number("°C", 6),
-                        Column.number("Chance within a year %", 9),
+                        Column.number("Chance of failing within a year %", 9),
                         Column.words("Urgency", 9)),
                 judgement.jars().stream().map(this::jar).toList());
     }

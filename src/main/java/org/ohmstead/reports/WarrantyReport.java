@@ -176,7 +176,7 @@ class WarrantyReport implements ReportMaker {
                         Column.words("Unit", 5),
                         Column.number("Baseline", 10),
                         Column.number("Over baseline %", 10),
-                        Column.number("Chance within a year %", 10),
+                        Column.number("Chance of failing within a year %", 10),
                         Column.words("What shows it", 40)),
                 claims.stream().map(WarrantyReport::row).toList());
     }

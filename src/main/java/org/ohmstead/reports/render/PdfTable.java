@@ -15,6 +15,9 @@ final class PdfTable {
     private static final float GAP = 1.8f * PdfSheet.MM;
     private static final float NUMBER_GAP = 1.2f * PdfSheet.MM;
     private static final float BLANK_HEIGHT = 6 * PdfSheet.MM;
+    private static final float ROUNDING = 0.01f;
+    private static final int LONG_WORD = 14;
+    private static final int LOOKED_AT = 60;
 
     private final PdfSheet sheet;
     private final PdfTags tags;
@@ -29,17 +32,51 @@ final class PdfTable {
         this.plain = plain;
         this.bold = bold;
         this.section = section;
-        this.left = left(section.columns());
+        this.left = left();
     }
 
-    private static float[] left(List<Section.Column> columns) {
-        float whole = columns.stream().mapToInt(Section.Column::share).sum();
-        float[] left = new float[columns.size() + 1];
+    /** By the columns' shares, but none so narrow that it tears a short word, where the others have room to give. */
+    private float[] left() {
+        int columns = section.columns().size();
+        float whole = section.columns().stream().mapToInt(Section.Column::share).sum();
+        float[] wide = new float[columns];
+        float[] least = new float[columns];
+        float lacking = 0;
+        float spare = 0;
+        for (int i = 0; i < columns; i++) {
+            wide[i] = PdfSheet.WIDTH * section.columns().get(i).share() / whole;
+            least[i] = narrowest(i);
+            lacking += Math.max(0, least[i] - wide[i]);
+            spare += Math.max(0, wide[i] - least[i]);
+        }
+        float given = lacking < spare ? lacking / spare : 0;
+        float[] left = new float[columns + 1];
         left[0] = PdfSheet.LEFT;
-        for (int i = 0; i < columns.size(); i++) {
-            left[i + 1] = left[i] + PdfSheet.WIDTH * columns.get(i).share() / whole;
+        for (int i = 0; i < columns; i++) {
+            boolean needs = wide[i] < least[i];
+            float width = given == 0 ? wide[i] : needs ? least[i] : wide[i] - (wide[i] - least[i]) * given;
+            left[i + 1] = left[i] + width;
         }
         return left;
+    }
+
+    /** That a column's title and first cells can be set in without tearing a word; long words may be torn. */
+    private float narrowest(int column) {
+        float words = widest(section.columns().get(column).title(), bold);
+        for (List<Cell> row : section.rows().subList(0, Math.min(LOOKED_AT, section.rows().size()))) {
+            words = Math.max(words, widest(row.get(column).shown(), plain));
+        }
+        return words + GAP + (section.columns().get(column).numeric() ? NUMBER_GAP : 0) + ROUNDING;
+    }
+
+    private static float widest(String text, Typeface face) {
+        float widest = 0;
+        for (String word : face.showable(text).strip().split(" +")) {
+            if (word.length() <= LONG_WORD) {
+                widest = Math.max(widest, face.width(word, SIZE));
+            }
+        }
+        return widest;
     }
 
     /** What must stand together at least: the heading and a row. */
