@@ -63,7 +63,8 @@ final class PdfTable {
     /** That a column's title and first cells can be set in without tearing a word; long words may be torn. */
     private float narrowest(int column) {
         float words = widest(section.columns().get(column).title(), bold);
-        for (List<Cell> row : section.rows().subList(0, Math.min(LOOKED_AT, section.rows().size()))) {
+        for (List<Cell> row :
+                section.rows().subList(0, Math.min(LOOKED_AT, section.rows().size()))) {
             words = Math.max(words, widest(row.get(column).shown(), plain));
         }
         return words + GAP + (section.columns().get(column).numeric() ? NUMBER_GAP : 0) + ROUNDING;
