@@ -250,6 +250,14 @@ class WorkPages {
         return "worklist/panel :: work";
     }
 
+    /** The panel that the site's page fetches. */
+    @GetMapping("/sites/{code}/work")
+    String ofSite(@PathVariable String code, Model model) {
+        register.site(code);
+        model.addAttribute("found", work.items(WorkFilter.OPEN.ofSite(code), 0, PER_PAGE));
+        return "worklist/panel :: ofSite";
+    }
+
     @GetMapping("/strings/{stringId}/work/new")
     ModelAndView form(@PathVariable long stringId) {
         access.require(Permission.DO_WORK);

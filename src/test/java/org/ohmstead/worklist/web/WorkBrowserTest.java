@@ -98,6 +98,8 @@ class WorkBrowserTest {
                 "/work/" + remake,
                 "/work/unresolved?on=2026-03-31",
                 "/strings/" + string.id() + "/work/new",
+                "/sites/WKB-1",
+                "/strings/" + string.id() + "/walk",
                 "/strings/" + string.id())) {
             page.navigate(at(address));
             page.waitForSelector("main h1");

@@ -171,7 +171,10 @@ class WorkWebTest {
                         .with(csrf()))
                 .andExpect(status().is3xxRedirection())
                 .andExpect(flash().attribute("notice", "It is on the list."));
-        mvc.perform(get(of).with(as(Role.CREW))).andExpect(content().string(containsString("Remake link 4|5")));
+        for (String panel : new String[] {of, "/sites/" + code + "/work"}) {
+            mvc.perform(get(panel).with(as(Role.CREW)))
+                    .andExpect(content().string(containsString("Remake link 4|5")));
+        }
         mvc.perform(post(of).param("about", "LINK")
                         .param("unit", "4")
                         .param("kind", "REMAKE_LINK")
