@@ -172,8 +172,7 @@ class WorkWebTest {
                 .andExpect(status().is3xxRedirection())
                 .andExpect(flash().attribute("notice", "It is on the list."));
         for (String panel : new String[] {of, "/sites/" + code + "/work"}) {
-            mvc.perform(get(panel).with(as(Role.CREW)))
-                    .andExpect(content().string(containsString("Remake link 4|5")));
+            mvc.perform(get(panel).with(as(Role.CREW))).andExpect(content().string(containsString("Remake link 4|5")));
         }
         mvc.perform(post(of).param("about", "LINK")
                         .param("unit", "4")
