@@ -93,6 +93,36 @@ class FormsTest {
     }
 
     /** Ninety lines and one that is taller than a page, in a table of five pages or so. */
+    /** Shares that would leave a day and a title too little room give way; where nothing is to spare they stand. */
+    @Test
+    void noShortWordIsTornWhereAnotherColumnHasRoom() throws IOException {
+        List<Column> columns = List.of(
+                Column.words("Placed", 2), Column.words("Urgency", 2), Column.number("Survey", 2), Column.words("Why", 94));
+        Report narrow = new Report(
+                "Narrow",
+                DAY,
+                List.of(),
+                List.of(new Section(
+                        "Jars",
+                        "",
+                        columns,
+                        List.of(List.of(
+                                Cell.of(LocalDate.parse("2019-12-01")), Cell.of("Plan"), Cell.of(974), Cell.of("why"))))),
+                "");
+        try (PDDocument document = Loader.loadPDF(bytes(PdfForm::write, narrow))) {
+            assertThat(new PDFTextStripper().getText(document)).contains("2019-12-01", "Urgency", "Survey", "974");
+        }
+        List<Column> many = IntStream.range(0, 40)
+                .mapToObj(i -> Column.words("Unbroken", 1))
+                .toList();
+        List<Cell> row = many.stream().map(column -> Cell.of("2019-12-01")).toList();
+        Report crowded = new Report(
+                "Crowded", DAY, List.of(), List.of(new Section("Jars", "", many, List.of(row))), "");
+        try (PDDocument document = Loader.loadPDF(bytes(PdfForm::write, crowded))) {
+            assertThat(new PDFTextStripper().getText(document)).contains("Crowded").doesNotContain("2019-12-01");
+        }
+    }
+
     private static Report longReport() {
         List<List<Cell>> rows = new ArrayList<>();
         for (int i = 0; i < 90; i++) {
