@@ -97,7 +97,10 @@ class FormsTest {
     @Test
     void noShortWordIsTornWhereAnotherColumnHasRoom() throws IOException {
         List<Column> columns = List.of(
-                Column.words("Placed", 2), Column.words("Urgency", 2), Column.number("Survey", 2), Column.words("Why", 94));
+                Column.words("Placed", 2),
+                Column.words("Urgency", 2),
+                Column.number("Survey", 2),
+                Column.words("Why", 94));
         Report narrow = new Report(
                 "Narrow",
                 DAY,
@@ -107,7 +110,10 @@ class FormsTest {
                         "",
                         columns,
                         List.of(List.of(
-                                Cell.of(LocalDate.parse("2019-12-01")), Cell.of("Plan"), Cell.of(974), Cell.of("why"))))),
+                                Cell.of(LocalDate.parse("2019-12-01")),
+                                Cell.of("Plan"),
+                                Cell.of(974),
+                                Cell.of("why"))))),
                 "");
         try (PDDocument document = Loader.loadPDF(bytes(PdfForm::write, narrow))) {
             assertThat(new PDFTextStripper().getText(document)).contains("2019-12-01", "Urgency", "Survey", "974");
@@ -116,10 +122,12 @@ class FormsTest {
                 .mapToObj(i -> Column.words("Unbroken", 1))
                 .toList();
         List<Cell> row = many.stream().map(column -> Cell.of("2019-12-01")).toList();
-        Report crowded = new Report(
-                "Crowded", DAY, List.of(), List.of(new Section("Jars", "", many, List.of(row))), "");
+        Report crowded =
+                new Report("Crowded", DAY, List.of(), List.of(new Section("Jars", "", many, List.of(row))), "");
         try (PDDocument document = Loader.loadPDF(bytes(PdfForm::write, crowded))) {
-            assertThat(new PDFTextStripper().getText(document)).contains("Crowded").doesNotContain("2019-12-01");
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("Crowded")
+                    .doesNotContain("2019-12-01");
         }
     }
 
