@@ -178,6 +178,18 @@ class DemoReportsTest {
                                           and (w.state <> 'DISMISSED' or not w.closed_by_service))""").query(Long.class).single()).isZero();
     }
 
+    /** One remark on a survey of this week, one doubt of a crew: no date of their strings is later than either. */
+    @Test
+    void aRemarkAndAPersonDemandReadingsThatReachTheNextDates() {
+        assertThat(jdbc.sql("""
+                        select w.source from work_item w join next_date d on d.string_id = w.string_id
+                        where w.kind = 'MEASURE_AGAIN' and w.state = 'RAISED' and w.source in ('REMARK', 'PERSON')
+                          and d.demanded_by = w.by_on and d.due_on <= w.by_on and w.by_on < d.interval_due_on""")
+                        .query(String.class)
+                        .list())
+                .containsExactlyInAnyOrder("REMARK", "PERSON");
+    }
+
     @Test
     void theDemosWorkIsInEveryState() {
         List<String> states = jdbc.sql("select distinct state from work_item")

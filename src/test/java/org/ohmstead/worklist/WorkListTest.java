@@ -23,6 +23,12 @@ import org.ohmstead.assessment.Assessments;
 import org.ohmstead.assessment.NewOverrule;
 import org.ohmstead.assessment.OverruleView;
 import org.ohmstead.assessment.Overruling;
+import org.ohmstead.capacity.CapacityTests;
+import org.ohmstead.capacity.Drawn;
+import org.ohmstead.capacity.NewCapacityTest;
+import org.ohmstead.capacity.model.Method;
+import org.ohmstead.capacity.model.Ratings;
+import org.ohmstead.capacity.model.TestKind;
 import org.ohmstead.fleet.Entries;
 import org.ohmstead.fleet.FleetRegister;
 import org.ohmstead.fleet.JarsAndLinks;
@@ -86,6 +92,9 @@ class WorkListTest {
 
     @Autowired
     private VisitBook visits;
+
+    @Autowired
+    private CapacityTests tests;
 
     @Autowired
     private WorkList work;
@@ -531,6 +540,36 @@ class WorkListTest {
         assertThat(work.items(overdue, 0, 10).items()).isEmpty();
         clock.tick(Duration.ofDays(60));
         assertThat(work.items(overdue, 0, 10).items()).hasSize(1);
+    }
+
+    private long capacityTest(String on, TestKind kind) {
+        NewCapacityTest test = new NewCapacityTest(
+                string.id(), day(on), "A. Crew", kind, Method.RATE_ADJUSTED, new Ratings(37.5, 480, 25, 1.75), 25, null, "");
+        return tests.record(test, new Drawn(37.5, 470, false, 21.0, new double[0], new double[0]));
+    }
+
+    @Test
+    void aCapacityTestProvesItsItemUntilItIsVoidedAndAServiceTestDoesNot() {
+        survey("2026-03-02", 30);
+        WorkItemView wanted = work.raise(new NewWork(
+                string.id(), WorkKind.TEST_CAPACITY, Subject.Kind.STRING, null, Urgency.PLAN, null, "Ten years old."));
+        assertThatThrownBy(() -> work.done(wanted.id(), WorkReport.of(day("2026-03-10"), "A. Crew", "")))
+                .isInstanceOf(Conflict.class)
+                .hasMessageContaining("capacity test");
+        clock.tick(Duration.ofDays(5));
+        capacityTest("2026-03-12", TestKind.SERVICE);
+        assertThat(work.item(wanted.id()).item().state()).isEqualTo(WorkState.RAISED);
+        long id = capacityTest("2026-03-13", TestKind.PERFORMANCE);
+        assertThat(work.item(wanted.id()).item().proof())
+                .isEqualTo(new Evidence(Evidence.Kind.CAPACITY_TEST, id));
+        tests.voidTest(id, "wrong string");
+        assertThat(work.item(wanted.id()).item().state()).isEqualTo(WorkState.RAISED);
+        assertThat(events(work.item(wanted.id()).item()))
+                .containsExactly(
+                        WorkEvent.Kind.RAISED,
+                        WorkEvent.Kind.DONE,
+                        WorkEvent.Kind.PROVEN,
+                        WorkEvent.Kind.PROOF_WITHDRAWN);
     }
 
     @Test
