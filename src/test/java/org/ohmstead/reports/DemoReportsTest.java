@@ -184,10 +184,7 @@ class DemoReportsTest {
         assertThat(jdbc.sql("""
                         select w.source from work_item w join next_date d on d.string_id = w.string_id
                         where w.kind = 'MEASURE_AGAIN' and w.state = 'RAISED' and w.source in ('REMARK', 'PERSON')
-                          and d.demanded_by = w.by_on and d.due_on <= w.by_on and w.by_on < d.interval_due_on""")
-                        .query(String.class)
-                        .list())
-                .containsExactlyInAnyOrder("REMARK", "PERSON");
+                          and d.demanded_by = w.by_on and d.due_on <= w.by_on and w.by_on < d.interval_due_on""").query(String.class).list()).containsExactlyInAnyOrder("REMARK", "PERSON");
     }
 
     @Test

@@ -544,7 +544,15 @@ class WorkListTest {
 
     private long capacityTest(String on, TestKind kind) {
         NewCapacityTest test = new NewCapacityTest(
-                string.id(), day(on), "A. Crew", kind, Method.RATE_ADJUSTED, new Ratings(37.5, 480, 25, 1.75), 25, null, "");
+                string.id(),
+                day(on),
+                "A. Crew",
+                kind,
+                Method.RATE_ADJUSTED,
+                new Ratings(37.5, 480, 25, 1.75),
+                25,
+                null,
+                "");
         return tests.record(test, new Drawn(37.5, 470, false, 21.0, new double[0], new double[0]));
     }
 
@@ -560,8 +568,7 @@ class WorkListTest {
         capacityTest("2026-03-12", TestKind.SERVICE);
         assertThat(work.item(wanted.id()).item().state()).isEqualTo(WorkState.RAISED);
         long id = capacityTest("2026-03-13", TestKind.PERFORMANCE);
-        assertThat(work.item(wanted.id()).item().proof())
-                .isEqualTo(new Evidence(Evidence.Kind.CAPACITY_TEST, id));
+        assertThat(work.item(wanted.id()).item().proof()).isEqualTo(new Evidence(Evidence.Kind.CAPACITY_TEST, id));
         tests.voidTest(id, "wrong string");
         assertThat(work.item(wanted.id()).item().state()).isEqualTo(WorkState.RAISED);
         assertThat(events(work.item(wanted.id()).item()))
