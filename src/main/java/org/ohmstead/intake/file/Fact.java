@@ -28,6 +28,8 @@ public enum Fact {
     private static final String CHOICES =
             Arrays.stream(values()).map(Fact::shown).collect(Collectors.joining(", "));
 
+    private static final Fact[] ALL = values();
+
     private final String key;
     private final @Nullable Unit kept;
 
@@ -51,9 +53,17 @@ public enum Fact {
 
     /** The fact whose key begins the given text; the longest one wins. */
     static Optional<Fact> startOf(String plain) {
-        return Arrays.stream(values())
-                .filter(fact -> plain.equals(fact.key) || plain.startsWith(fact.key + " "))
-                .max((a, b) -> Integer.compare(a.key.length(), b.key.length()));
+        Fact longest = null;
+        for (Fact fact : ALL) {
+            if (fact.begins(plain) && (longest == null || fact.key.length() > longest.key.length())) {
+                longest = fact;
+            }
+        }
+        return Optional.ofNullable(longest);
+    }
+
+    private boolean begins(String plain) {
+        return plain.startsWith(key) && (plain.length() == key.length() || plain.charAt(key.length()) == ' ');
     }
 
     public static String choices() {

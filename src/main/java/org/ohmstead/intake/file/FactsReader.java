@@ -4,12 +4,15 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.kernel.OhmicKind;
 
 /** Reads the upper part of a sheet, line by line. */
 final class FactsReader {
+
+    private static final Pattern EMPTY_END = Pattern.compile("(, )+$");
 
     private final NumberText numbers;
     private final Findings findings;
@@ -113,7 +116,7 @@ final class FactsReader {
     /** Free text keeps the commas that cut it up. */
     private static Cell joined(Row row) {
         String text = row.cells().stream().skip(1).map(Cell::text).collect(Collectors.joining(", "));
-        return row.cell(2).saying(text.replaceAll("(, )+$", ""));
+        return row.cell(2).saying(EMPTY_END.matcher(text).replaceAll(""));
     }
 
     SheetFacts facts() {

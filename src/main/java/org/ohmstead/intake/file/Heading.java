@@ -14,7 +14,13 @@ final class Heading {
     private Heading() {}
 
     static boolean isHeading(Row row) {
-        return Spelling.plain(row.cell(1).text()).equals(WORDS);
+        String first = row.cell(1).text();
+        return !isNumbered(first) && Spelling.plain(first).equals(WORDS);
+    }
+
+    /** As all rows of readings are. */
+    private static boolean isNumbered(String text) {
+        return !text.isEmpty() && text.charAt(0) >= '0' && text.charAt(0) <= '9';
     }
 
     static boolean isKnownVersion(Row row) {

@@ -29,6 +29,11 @@ final class NumberText {
 
     /** The cell's number in the unit it is kept in; NaN when it is missing or cannot be read (which is then found). */
     double read(Cell cell, Unit written, Unit kept) {
+        PlainNumber plain = PlainNumber.of(cell.text());
+        if (plain != null && !(plain.hasPoint() && mark == ',') && written.isPowerOfTenOf(kept)) {
+            mark = plain.hasPoint() ? '.' : mark;
+            return plain.times(written.powerOfTenTo(kept));
+        }
         return number(cell).map(number -> written.to(kept, number)).orElse(Double.NaN);
     }
 

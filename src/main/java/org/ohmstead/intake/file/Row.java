@@ -33,7 +33,12 @@ public record Row(String sheet, int line, List<Cell> cells) {
     }
 
     public boolean isBlank() {
-        return cells.stream().allMatch(Cell::isEmpty);
+        for (Cell cell : cells) {
+            if (!cell.isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     public boolean isComment() {
@@ -42,10 +47,11 @@ public record Row(String sheet, int line, List<Cell> cells) {
 
     /** The first cell after the given number that says something; null when there is none. */
     public @Nullable Cell firstFilledAfter(int number) {
-        return cells.stream()
-                .skip(number)
-                .filter(cell -> !cell.isEmpty())
-                .findFirst()
-                .orElse(null);
+        for (int i = number; i < cells.size(); i++) {
+            if (!cells.get(i).isEmpty()) {
+                return cells.get(i);
+            }
+        }
+        return null;
     }
 }

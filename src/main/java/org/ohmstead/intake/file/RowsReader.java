@@ -6,14 +6,14 @@ import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.ohmstead.kernel.Flaw;
 
 /** Reads the rows of readings under their column titles. */
 final class RowsReader {
 
     static final int MOST_ROWS = 2_000;
-    private static final Pattern POSITION = Pattern.compile("\\d{1,4}");
+    private static final int LONGEST_POSITION = 4;
+    private static final int KINDS = ColumnKind.values().length;
 
     private final List<Column> columns;
     private final NumberText numbers;
@@ -41,7 +41,7 @@ final class RowsReader {
         }
         untitled(row);
         Cell position = row.cell(1);
-        if (POSITION.matcher(position.text()).matches()) {
+        if (isPosition(position.text())) {
             rows.add(reading(row, Integer.parseInt(position.text())));
         } else {
             noPosition(position);
@@ -64,7 +64,7 @@ final class RowsReader {
     }
 
     private ReadingRow reading(Row row, int position) {
-        double[] jar = new double[ColumnKind.values().length];
+        double[] jar = new double[KINDS];
         double[] links = new double[strapColumns];
         Arrays.fill(jar, Double.NaN);
         Arrays.fill(links, Double.NaN);
@@ -84,6 +84,15 @@ final class RowsReader {
                 jar[ColumnKind.JAR_CELSIUS.ordinal()],
                 jar[ColumnKind.JAR_GRAVITY.ordinal()],
                 links);
+    }
+
+    private static boolean isPosition(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !text.isEmpty() && text.length() <= LONGEST_POSITION;
     }
 
     private double value(Row row, Column column) {

@@ -20,7 +20,7 @@ public final class TimeText {
 
     static Optional<LocalDate> date(String text) {
         try {
-            return DATE.matcher(text).matches() ? Optional.of(LocalDate.parse(text)) : Optional.empty();
+            return DATE.matcher(text).matches() ? Optional.of(day(text)) : Optional.empty();
         } catch (DateTimeException notInTheCalendar) {
             return Optional.empty();
         }
@@ -40,8 +40,21 @@ public final class TimeText {
         return new TakenAt(date.atTime(LocalTime.NOON), null);
     }
 
+    /** year-month-day, each of as many digits as usual */
+    private static LocalDate day(String text) {
+        return LocalDate.of(number(text, 0, 4), number(text, 5, 7), number(text, 8, 10));
+    }
+
+    private static LocalTime timeOfDay(String text) {
+        return LocalTime.of(number(text, 0, 2), number(text, 3, 5), text.length() > 5 ? number(text, 6, 8) : 0);
+    }
+
+    private static int number(String text, int from, int until) {
+        return Integer.parseInt(text, from, until, 10);
+    }
+
     private static TakenAt joined(Matcher parts) {
-        LocalDateTime written = LocalDateTime.of(LocalDate.parse(parts.group(1)), LocalTime.parse(parts.group(2)));
+        LocalDateTime written = LocalDateTime.of(day(parts.group(1)), timeOfDay(parts.group(2)));
         String offset = parts.group(3);
         return new TakenAt(written, offset == null ? null : ZoneOffset.of(offset));
     }

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -33,6 +34,10 @@ public enum Unit {
     private static final BigDecimal FREEZING = BigDecimal.valueOf(32);
     private static final BigDecimal FIVE = BigDecimal.valueOf(5);
     private static final BigDecimal NINE = BigDecimal.valueOf(9);
+
+    private static final Map<String, Unit> NAMED = Arrays.stream(values())
+            .flatMap(unit -> unit.spellings.stream().map(spelling -> Map.entry(spelling, unit)))
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (first, same) -> first));
 
     private final Quantity quantity;
     private final int powerOfTen;
@@ -67,12 +72,18 @@ public enum Unit {
         return number.scaleByPowerOfTen(powerOfTen - target.powerOfTen).doubleValue();
     }
 
+    boolean isPowerOfTenOf(Unit target) {
+        return this != FAHRENHEIT && quantity == target.quantity;
+    }
+
+    /** By which a number in this unit is multiplied to be in the other. */
+    int powerOfTenTo(Unit target) {
+        return powerOfTen - target.powerOfTen;
+    }
+
     /** Reads a unit as people write it. */
     public static Optional<Unit> named(String words) {
-        String plain = Spelling.plain(words);
-        return Arrays.stream(values())
-                .filter(unit -> unit.spellings.contains(plain))
-                .findFirst();
+        return Optional.ofNullable(NAMED.get(Spelling.plain(words)));
     }
 
     /** The signs of a quantity's units, for messages: "A, mA". */
