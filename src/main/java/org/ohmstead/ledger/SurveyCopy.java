@@ -3,6 +3,7 @@ package org.ohmstead.ledger;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.ohmstead.access.Access;
 import org.ohmstead.copy.BinaryCopy;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -33,8 +34,17 @@ class SurveyCopy {
         jdbc.query("select pg_advisory_xact_lock(?)", row -> {}, BULK_LOCK);
     }
 
+    /** A string without any survey, as at its first load, is asked for once and not for each of its instants. */
     List<SurveyRecord> recorded(List<NewSurvey> batch) {
-        return reader.recordedAt(batch.stream().map(NewSurvey::facts).toList());
+        Set<Long> surveyed = reader.surveyed(batch.stream()
+                .map(survey -> survey.facts().stringId())
+                .distinct()
+                .toList());
+        List<SurveyFacts> doubtful = batch.stream()
+                .map(NewSurvey::facts)
+                .filter(facts -> surveyed.contains(facts.stringId()))
+                .toList();
+        return doubtful.isEmpty() ? List.of() : reader.recordedAt(doubtful);
     }
 
     void write(List<NewSurvey> surveys) {

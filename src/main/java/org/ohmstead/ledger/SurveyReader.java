@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ohmstead.access.Reach;
 import org.postgresql.jdbc.PgStatement;
@@ -42,6 +43,10 @@ class SurveyReader {
     private static final String RECORDED_AT = "select " + SurveyRow.COLUMNS + """
              from unnest(?::bigint[], ?::timestamptz[]) as wanted (string_id, taken_at)
             join survey s using (string_id, taken_at)""";
+
+    private static final String SURVEYED = """
+            select wanted.string_id from unnest(?::bigint[]) as wanted (string_id)
+            where exists (select from survey s where s.string_id = wanted.string_id)""";
 
     private static final RowMapper<SurveyRecord> PLAIN = (row, n) -> SurveyRow.read(row);
     private static final RowMapper<SurveyRecord> WITH_WITHDRAWAL = (row, n) -> SurveyRow.readWithWithdrawal(row);
@@ -79,6 +84,13 @@ class SurveyReader {
                 .findFirst();
     }
 
+    /** Those of the strings of which any survey was ever recorded. */
+    Set<Long> surveyed(List<Long> stringIds) {
+        PreparedStatementSetter parameters = statement ->
+                statement.setArray(1, statement.getConnection().createArrayOf("int8", stringIds.toArray()));
+        return Set.copyOf(list(SURVEYED, parameters, (row, n) -> row.getLong(1)));
+    }
+
     /** Every survey ever recorded, also withdrawn ones, of one of these strings at one of these instants. */
     List<SurveyRecord> recordedAt(List<SurveyFacts> moments) {
         return list(RECORDED_AT, statement -> bindMoments(statement, moments), PLAIN);
@@ -94,8 +106,8 @@ class SurveyReader {
         });
     }
 
-    private List<SurveyRecord> list(String sql, PreparedStatementSetter parameters, RowMapper<SurveyRecord> mapper) {
-        ResultSetExtractor<List<SurveyRecord>> rows = new RowMapperResultSetExtractor<>(mapper);
+    private <T> List<T> list(String sql, PreparedStatementSetter parameters, RowMapper<T> mapper) {
+        ResultSetExtractor<List<T>> rows = new RowMapperResultSetExtractor<>(mapper);
         return Objects.requireNonNull(jdbc.query(binary(sql), parameters, rows));
     }
 

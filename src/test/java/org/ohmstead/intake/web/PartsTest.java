@@ -126,6 +126,18 @@ class PartsTest {
     }
 
     @Test
+    void moreSurveysThanOneUploadTakesAreRefusedAndTheBytesAreKept() throws Exception {
+        String file = clean(one).repeat(61);
+        handIn(id, file)
+                .andExpect(jsonPath("$.state").value("REFUSED"))
+                .andExpect(jsonPath("$.remarks[*].code").value(contains("SEVERAL_SHEETS")))
+                .andExpect(jsonPath("$.remarks[0].seen").value("61 surveys"));
+
+        assertThat(page("/api/uploads/" + id + "/raw")).isEqualTo(file);
+        assertThat(surveysOf(one)).isEqualTo(4);
+    }
+
+    @Test
     void anUnreadablePartSpoilsNoOther() throws Exception {
         handIn(id, clean(one) + clean(two).replace("ohmic kind,impedance", "ohmic kind,luck"))
                 .andExpect(jsonPath("$.parts[*].state").value(contains("ACCEPTED", "REFUSED")));

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Person;
 import org.ohmstead.access.PersonAuthentication;
+import org.ohmstead.access.Reach;
 import org.ohmstead.access.Role;
 import org.ohmstead.fleet.StringView;
 import org.ohmstead.intake.IntakeEstate;
@@ -301,6 +302,30 @@ class RepairTest {
     }
 
     @Test
+    void aStepThatHasNoPlaceInTheStringAnyMoreHoldsTheSurveyUntilItIsTakenBack() throws Exception {
+        StringView six = estate.stringOfSix();
+        held(walk().skipping(12).sheet(), "ORDER_SKIPPED");
+        repair(Role.CREW, "{\"kind\": \"INSERT_GAP\", \"position\": 12}")
+                .andExpect(jsonPath("$.remarks[*].code").value(not(hasItem("REPAIR_MISFITS"))));
+
+        String toTheShortOne =
+                "{\"kind\": \"ASSIGN_TO\", \"site\": \"" + six.siteCode() + "\", \"string\": \"" + six.name() + "\"}";
+        mvc.perform(post("/api/uploads/" + id + "/repairs")
+                        .with(everywhere())
+                        .with(csrf().asHeader())
+                        .contentType(MediaType.APPLICATION_JSON)
+                        .content(toTheShortOne))
+                .andExpect(status().isOk())
+                .andExpect(jsonPath("$.state").value("HELD"))
+                .andExpect(jsonPath("$.remarks[*].code").value(hasItem("REPAIR_MISFITS")));
+        mvc.perform(delete("/api/uploads/" + id + "/repairs/last")
+                        .with(everywhere())
+                        .with(csrf().asHeader()))
+                .andExpect(jsonPath("$.string").value(string.title()))
+                .andExpect(jsonPath("$.remarks[*].code").value(not(hasItem("REPAIR_MISFITS"))));
+    }
+
+    @Test
     void theSurveysPageSaysHowItWasRepaired() throws Exception {
         held(walk().fromTheOtherEnd().sheet(), "ORDER_REVERSED");
         assertThat(page("/intake/" + id)).contains("/intake/" + id + "/repair");
@@ -423,6 +448,11 @@ class RepairTest {
 
     private static String body(ResultActions answer) throws Exception {
         return answer.andReturn().getResponse().getContentAsString(StandardCharsets.UTF_8);
+    }
+
+    private static RequestPostProcessor everywhere() {
+        return SecurityMockMvcRequestPostProcessors.authentication(new PersonAuthentication(
+                new Person(7, "engineer.everywhere", "Test", Role.ENGINEER, Reach.EVERYWHERE)));
     }
 
     private static RequestPostProcessor as(Role role, StringView string) {
