@@ -51,11 +51,7 @@ class HouseTest {
             Map.entry("intake.forensics", List.of(ROOT + "statistics")),
             Map.entry(
                     "intake.check",
-                    List.of(
-                            "org.hipparchus..",
-                            ROOT + "intake.file",
-                            ROOT + "intake.forensics",
-                            ROOT + "statistics")),
+                    List.of("org.hipparchus..", ROOT + "intake.file", ROOT + "intake.forensics", ROOT + "statistics")),
             Map.entry("capacity.model", List.of("de.siegmar.fastcsv..")),
             Map.entry(
                     "intake.repair",

@@ -272,11 +272,14 @@ class HistoryTest {
         return access.as(engineer, () -> ledger.surveysOf(string.id())).size();
     }
 
+    /** The same files make the same bytes, however long it takes. */
     static byte[] zip(Map<String, byte[]> files) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out)) {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                zip.putNextEntry(new ZipEntry(file.getKey()));
+                ZipEntry entry = new ZipEntry(file.getKey());
+                entry.setTimeLocal(FIRST.atStartOfDay());
+                zip.putNextEntry(entry);
                 zip.write(file.getValue());
                 zip.closeEntry();
             }
