@@ -10,6 +10,7 @@ import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.fleet.LinkView;
 import org.ohmstead.fleet.StringBlueprint;
+import org.ohmstead.kernel.LinkName;
 import org.ohmstead.ledger.SurveyRecord;
 
 /** The links of a walk. */
@@ -41,7 +42,7 @@ final class LinkPlaces {
         int positions = blueprint.string().positions();
         return new LinkPlace(
                 link.ordinal(),
-                LinkWords.name(link.ordinal(), positions),
+                LinkName.of(link.ordinal(), positions),
                 LinkWords.between(link.ordinal(), positions),
                 link.kind().words(),
                 link.straps(),

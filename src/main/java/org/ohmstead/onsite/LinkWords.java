@@ -1,16 +1,9 @@
 package org.ohmstead.onsite;
 
-/** How people call a link, and between which posts its probes go. */
+/** Between which posts the probes of a link go. */
 final class LinkWords {
 
     private LinkWords() {}
-
-    static String name(int ordinal, int positions) {
-        if (ordinal == 0) {
-            return "positive terminal link";
-        }
-        return ordinal == positions ? "negative terminal link" : "link " + ordinal + "|" + (ordinal + 1);
-    }
 
     static String between(int ordinal, int positions) {
         if (ordinal == 0) {

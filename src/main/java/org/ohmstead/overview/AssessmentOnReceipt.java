@@ -12,6 +12,7 @@ import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.Reason;
 import org.ohmstead.assessment.model.StringJudgement;
 import org.ohmstead.intake.ReceiptAddition;
+import org.ohmstead.kernel.LinkName;
 import org.ohmstead.kernel.Urgency;
 import org.ohmstead.programme.NextDateView;
 import org.ohmstead.programme.Programme;

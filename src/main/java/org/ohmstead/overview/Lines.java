@@ -7,6 +7,7 @@ import org.ohmstead.assessment.model.JarJudgement;
 import org.ohmstead.assessment.model.LinkJudgement;
 import org.ohmstead.assessment.model.Reason;
 import org.ohmstead.fleet.StringBlueprint;
+import org.ohmstead.kernel.LinkName;
 import org.ohmstead.kernel.Urgency;
 
 /** The lines of a string's tables: as judged, or as registered while nobody has judged it. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.assessment.model.StringFigures;
+import org.ohmstead.kernel.LinkName;
 
 /** The figures of a string as people read them; what is not known is left out. */
 final class StringFacts {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.ohmstead.kernel.LinkKind;
+import org.ohmstead.kernel.LinkName;
 import org.ohmstead.kernel.OhmicKind;
 import org.ohmstead.kernel.Technology;
 import org.ohmstead.kernel.Urgency;

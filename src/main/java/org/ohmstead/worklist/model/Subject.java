@@ -1,6 +1,7 @@
 package org.ohmstead.worklist.model;
 
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.kernel.LinkName;
 
 /**
  * What work is about.
@@ -49,15 +50,8 @@ public record Subject(
         return switch (kind) {
             case STRING -> "the string";
             case JAR -> "jar " + unit;
-            case LINK -> unit == null ? "link" : link(unit, positions);
+            case LINK -> unit == null ? "link" : LinkName.of(unit, positions);
             case DUTY -> String.valueOf(requirement).replace('-', ' ');
         };
-    }
-
-    private static String link(int ordinal, int positions) {
-        if (ordinal == 0) {
-            return "positive terminal link";
-        }
-        return ordinal == positions ? "negative terminal link" : "link " + ordinal + "|" + (ordinal + 1);
     }
 }
