@@ -1,7 +1,6 @@
 package org.ohmstead.worklist;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -52,13 +51,11 @@ class Demands {
                         select distinct on (string_id) string_id, by_on, reason from work_item
                         where string_id = any (?) and kind = 'MEASURE_AGAIN' and source in ('REMARK', 'PERSON')
                           and state in ('RAISED', 'PLANNED', 'DONE') and by_on is not null
-                        order by string_id, by_on, id""")
-                .params(Arrays.asList((Object) stringIds.toArray(Long[]::new)))
-                .query(row -> {
-                    found.put(
-                            row.getLong("string_id"),
-                            new Demand(row.getObject("by_on", LocalDate.class), words(row.getString("reason"))));
-                });
+                        order by string_id, by_on, id""").param(stringIds.toArray(Long[]::new)).query(row -> {
+            found.put(
+                    row.getLong("string_id"),
+                    new Demand(row.getObject("by_on", LocalDate.class), words(row.getString("reason"))));
+        });
         readings.settle(stringIds, found);
     }
 

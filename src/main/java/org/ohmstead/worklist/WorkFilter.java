@@ -42,6 +42,10 @@ public record WorkFilter(
         return new WorkFilter(others, area, site, stringId, kinds, urgencies, overdue, assignee);
     }
 
+    public WorkFilter late() {
+        return new WorkFilter(states, area, site, stringId, kinds, urgencies, true, assignee);
+    }
+
     public WorkFilter at(long string) {
         return new WorkFilter(states, area, site, string, kinds, urgencies, overdue, assignee);
     }

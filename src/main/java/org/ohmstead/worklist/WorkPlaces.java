@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -45,7 +44,7 @@ class WorkPlaces {
         Map<Long, Place> found = new HashMap<>();
         jdbc.sql("""
                         select b.id, s.area_id, s.time_zone, b.retired_on
-                        from battery_string b join site s on s.id = b.site_id where b.id = any (?)""").params(array(stringIds)).query(row -> {
+                        from battery_string b join site s on s.id = b.site_id where b.id = any (?)""").param(stringIds.toArray(Long[]::new)).query(row -> {
             long id = row.getLong("id");
             LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.of(row.getString("time_zone")));
             LocalDate retired = row.getObject("retired_on", LocalDate.class);
@@ -59,7 +58,7 @@ class WorkPlaces {
         Map<Long, List<Seen.Test>> found = new HashMap<>();
         jdbc.sql("""
                         select string_id, id, tested_on from standing_capacity_test
-                        where string_id = any (?) and kind <> 'SERVICE' order by tested_on, id""").params(array(stringIds)).query(row -> {
+                        where string_id = any (?) and kind <> 'SERVICE' order by tested_on, id""").param(stringIds.toArray(Long[]::new)).query(row -> {
             found.computeIfAbsent(row.getLong("string_id"), id -> new ArrayList<>())
                     .add(new Seen.Test(row.getLong("id"), row.getObject("tested_on", LocalDate.class)));
         });
@@ -69,7 +68,7 @@ class WorkPlaces {
     /** Which of those are judged. */
     Set<Long> judged(Collection<Long> stringIds) {
         return Set.copyOf(jdbc.sql("select string_id from current_assessment where string_id = any (?)")
-                .params(array(stringIds))
+                .param(stringIds.toArray(Long[]::new))
                 .query(Long.class)
                 .list());
     }
@@ -79,9 +78,5 @@ class WorkPlaces {
         return jdbc.sql("select string_id from current_assessment order by string_id")
                 .query(Long.class)
                 .list();
-    }
-
-    private static List<Object> array(Collection<Long> ids) {
-        return Arrays.asList((Object) ids.toArray(Long[]::new));
     }
 }

@@ -198,7 +198,7 @@ class WorkReader {
                 row.getString("site_code"),
                 row.getString("string_name"),
                 WorkKind.valueOf(row.getString("kind")),
-                subject(row).words(row.getInt("positions")),
+                WorkRows.subject(row).words(row.getInt("positions")),
                 row.getObject("raised_on", LocalDate.class),
                 WorkState.valueOf(row.getString("then_state")),
                 Urgency.valueOf(row.getString("then_urgency")),
@@ -208,15 +208,8 @@ class WorkReader {
                 List.of());
     }
 
-    private static Subject subject(ResultSet row) throws SQLException {
-        return new Subject(
-                Subject.Kind.valueOf(row.getString("subject")),
-                row.getObject("unit", Integer.class),
-                row.getString("requirement"));
-    }
-
     private static WorkItemView view(ResultSet row) throws SQLException {
-        Subject subject = subject(row);
+        Subject subject = WorkRows.subject(row);
         return new WorkItemView(
                 row.getLong("id"),
                 row.getLong("string_id"),
@@ -246,7 +239,7 @@ class WorkReader {
                 row.getObject("done_on", LocalDate.class),
                 row.getString("done_by"),
                 row.getString("done_note"),
-                WorkTable.evidence(row, "proof_kind", "proof_id"),
+                WorkRows.evidence(row, "proof_kind", "proof_id"),
                 row.getString("closed_reason"),
                 row.getBoolean("closed_by_service"),
                 row.getObject("quiet_until", LocalDate.class));
@@ -262,7 +255,7 @@ class WorkReader {
                 WorkEvent.Kind.valueOf(row.getString("kind")),
                 row.getObject("day", LocalDate.class),
                 row.getString("note"),
-                WorkTable.evidence(row, "evidence_kind", "evidence_id"),
+                WorkRows.evidence(row, "evidence_kind", "evidence_id"),
                 WorkState.valueOf(row.getString("state")),
                 Urgency.valueOf(row.getString("urgency")),
                 row.getObject("by_on", LocalDate.class),

@@ -1,8 +1,13 @@
 package org.ohmstead.worklist.web;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.kernel.FormulaGuard;
@@ -20,9 +25,26 @@ import org.springframework.stereotype.Component;
 @Component
 class WorkCsv {
 
-    private static final String TITLES =
-            "item,area,site,string,kind,what,state,urgency,by (site's day),overdue,assignee,"
-                    + "planned on,done on,done by,note,raised on,reason,proven by,closed because\r\n";
+    private static final List<String> TITLES = List.of(
+            "item",
+            "area",
+            "site",
+            "string",
+            "kind",
+            "what",
+            "state",
+            "urgency",
+            "by (site's day)",
+            "overdue",
+            "assignee",
+            "planned on",
+            "done on",
+            "done by",
+            "note",
+            "raised on",
+            "reason",
+            "proven by",
+            "closed because");
 
     private final WorkList work;
 
@@ -31,8 +53,14 @@ class WorkCsv {
     }
 
     ResponseEntity<byte[]> of(WorkFilter filter) {
-        StringBuilder csv = new StringBuilder(TITLES);
-        work.each(filter, item -> csv.append(line(item)));
+        StringWriter text = new StringWriter();
+        try (CsvWriter csv =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
+            csv.writeRecord(TITLES);
+            work.each(filter, item -> csv.writeRecord(line(item)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         return ResponseEntity.ok()
                 .contentType(new MediaType("text", "csv", StandardCharsets.UTF_8))
                 .header(
@@ -41,38 +69,36 @@ class WorkCsv {
                                 .filename("work-site-time.csv")
                                 .build()
                                 .toString())
-                .body(csv.toString().getBytes(StandardCharsets.UTF_8));
+                .body(text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
-    private static String line(WorkItemView item) {
+    private static List<String> line(WorkItemView item) {
         Evidence proof = item.proof();
         return Stream.<@Nullable Object>of(
-                                item.id(),
-                                item.areaCode(),
-                                item.siteCode(),
-                                item.stringName(),
-                                item.kind().words(),
-                                item.what(),
-                                item.state().word(),
-                                item.urgency().word(),
-                                item.by(),
-                                item.overdue() ? "yes" : "no",
-                                item.assignee(),
-                                item.plannedOn(),
-                                item.doneOn(),
-                                item.doneBy(),
-                                item.doneNote(),
-                                item.raisedOn(),
-                                item.reason(),
-                                proof == null ? null : proof.words(),
-                                item.closedReason())
-                        .map(WorkCsv::cell)
-                        .collect(Collectors.joining(","))
-                + "\r\n";
+                        item.id(),
+                        item.areaCode(),
+                        item.siteCode(),
+                        item.stringName(),
+                        item.kind().words(),
+                        item.what(),
+                        item.state().word(),
+                        item.urgency().word(),
+                        item.by(),
+                        item.overdue() ? "yes" : "no",
+                        item.assignee(),
+                        item.plannedOn(),
+                        item.doneOn(),
+                        item.doneBy(),
+                        item.doneNote(),
+                        item.raisedOn(),
+                        item.reason(),
+                        proof == null ? null : proof.words(),
+                        item.closedReason())
+                .map(WorkCsv::cell)
+                .toList();
     }
 
     private static String cell(@Nullable Object value) {
-        String text = FormulaGuard.guarded(Objects.toString(value, ""));
-        return text.matches("(?s).*[,\"\\r\\n].*") ? "\"" + text.replace("\"", "\"\"") + "\"" : text;
+        return FormulaGuard.guarded(Objects.toString(value, ""));
     }
 }

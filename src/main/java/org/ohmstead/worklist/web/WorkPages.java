@@ -1,6 +1,7 @@
 package org.ohmstead.worklist.web;
 
 import java.time.LocalDate;
+import java.time.temporal.IsoFields;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -67,25 +68,13 @@ class WorkPages {
         model.addAttribute("found", found);
         model.addAttribute("counts", counts);
         model.addAttribute("open", sum(work.counts(WorkFilter.OPEN)));
-        model.addAttribute("late", sum(work.counts(overdue(WorkFilter.OPEN))));
+        model.addAttribute("late", sum(work.counts(WorkFilter.OPEN.late())));
         model.addAttribute("states", WorkState.values());
         model.addAttribute("kinds", WorkKind.values());
         model.addAttribute("areas", register.areas());
         model.addAttribute("today", rounds.today(null));
         may(model);
         return "worklist/list";
-    }
-
-    private static WorkFilter overdue(WorkFilter all) {
-        return new WorkFilter(
-                all.states(),
-                all.area(),
-                all.site(),
-                all.stringId(),
-                all.kinds(),
-                all.urgencies(),
-                true,
-                all.assignee());
     }
 
     private static long sum(Map<WorkState, Long> counts) {
@@ -222,17 +211,12 @@ class WorkPages {
             @RequestParam(defaultValue = "") String area,
             Model model) {
         LocalDate today = rounds.today(area.isEmpty() ? null : area);
-        LocalDate asOf = on == null ? lastQuarterEnd(today) : on;
+        LocalDate asOf = on == null ? today.with(IsoFields.DAY_OF_QUARTER, 1).minusDays(1) : on;
         model.addAttribute("on", asOf);
         model.addAttribute("area", area);
         model.addAttribute("areas", register.areas());
         model.addAttribute("unresolved", work.unresolved(asOf, area.isEmpty() ? null : area));
         return "worklist/unresolved";
-    }
-
-    private static LocalDate lastQuarterEnd(LocalDate today) {
-        int firstMonth = (today.getMonthValue() - 1) / 3 * 3 + 1;
-        return LocalDate.of(today.getYear(), firstMonth, 1).minusDays(1);
     }
 
     /** The panel that the string's page fetches. */
