@@ -24,13 +24,9 @@ import org.ohmstead.fleet.StringView;
 import org.ohmstead.kernel.Conflict;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Refused;
-import org.ohmstead.programme.RoundView;
-import org.ohmstead.programme.Rounds;
 import org.ohmstead.worklist.WorkPlaces.Place;
-import org.ohmstead.worklist.model.Evidence;
 import org.ohmstead.worklist.model.Step;
 import org.ohmstead.worklist.model.WorkItem;
-import org.ohmstead.worklist.model.WorkKind;
 import org.ohmstead.worklist.model.WorkState;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -46,20 +42,15 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional
 public class WorkList {
 
-    private static final int MOST_WORDS = 2000;
-    private static final int MOST_OF_A_NAME = 120;
     private static final int MOST_PER_PAGE = 500;
     private static final int MOST_AT_ONCE = 500;
-    private static final int LONGEST_QUIET_YEARS = 2;
 
     private final WorkTable table;
     private final WorkReader reader;
     private final WorkPlaces places;
-    private final WorkRaising raising;
-    private final RemakesOfWork remakes;
+    private final WorkEntries entries;
     private final Demands demands;
     private final FleetRegister register;
-    private final Rounds rounds;
     private final Access access;
     private final AuditTrail audit;
 
@@ -67,21 +58,17 @@ public class WorkList {
             WorkTable table,
             WorkReader reader,
             WorkPlaces places,
-            WorkRaising raising,
-            RemakesOfWork remakes,
+            WorkEntries entries,
             Demands demands,
             FleetRegister register,
-            Rounds rounds,
             Access access,
             AuditTrail audit) {
         this.table = table;
         this.reader = reader;
         this.places = places;
-        this.raising = raising;
-        this.remakes = remakes;
+        this.entries = entries;
         this.demands = demands;
         this.register = register;
-        this.rounds = rounds;
         this.access = access;
         this.audit = audit;
     }
@@ -157,21 +144,14 @@ public class WorkList {
         StringView string = register.string(wanted.stringId());
         access.require(DO_WORK, string.areaId());
         table.lock(List.of(string.id()));
-        Step step = raising.raise(wanted, place(string.id()), words(wanted.reason(), "the reason"));
+        Step step = entries.raise(wanted);
         long id = store(List.of(step)).get(0);
         note("work raised", id, string.areaId(), step.after(), wanted.reason());
         return view(id);
     }
 
     public List<WorkItemView> plan(Collection<Long> ids, WorkPlan wanted) {
-        RoundView round = round(wanted.roundId());
-        return act("work planned", DO_WORK, ids, wanted.note(), item -> {
-            LocalDate on = wanted.on() == null && round != null ? round.plannedOn() : wanted.on();
-            requireAhead(on, place(item.stringId()), "Work is planned");
-            requireThere(round, item);
-            return item.plan(
-                    new WorkItem.Plan(brief(wanted.assignee()), on, wanted.roundId()), optional(wanted.note()));
-        });
+        return act("work planned", DO_WORK, ids, wanted.note(), entries.plan(wanted));
     }
 
     public WorkItemView plan(long id, WorkPlan wanted) {
@@ -180,33 +160,13 @@ public class WorkList {
 
     /** @param assignee empty to name nobody */
     public List<WorkItemView> assign(Collection<Long> ids, String assignee) {
-        String who = brief(assignee);
-        return act("work assigned", DO_WORK, ids, who, item -> item.assign(who));
+        return act("work assigned", DO_WORK, ids, assignee, entries.assign(assignee));
     }
 
     /** Of a link its remake goes into the register, so that its new baseline starts on that day. */
     public WorkItemView done(long id, WorkReport report) {
-        return act("work reported done", DO_WORK, List.of(id), report.note(), item -> done(item, report))
+        return act("work reported done", DO_WORK, List.of(id), report.note(), item -> entries.done(item, report))
                 .get(0);
-    }
-
-    private Step done(WorkItem item, WorkReport report) {
-        Place place = place(item.stringId());
-        if (report.on().isAfter(place.today())) {
-            throw new Refused("Work is reported once it is done: today is " + place.today() + " at the site.");
-        }
-        boolean link = item.key().kind() == WorkKind.REMAKE_LINK;
-        if (!link && (report.asFoundMicroohms() != null || report.asLeftMicroohms() != null)) {
-            throw new Refused("As-found and as-left readings belong to the remaking of a link.");
-        }
-        WorkItem.Done done =
-                new WorkItem.Done(report.on(), words(brief(report.by()), "who did it"), remakes.words(report), false);
-        Step step = item.reportDone(done, null);
-        if (!link) {
-            return step;
-        }
-        Evidence remake = remakes.record(item, report);
-        return item.reportDone(done, remake);
     }
 
     /**
@@ -216,16 +176,7 @@ public class WorkList {
      *     asks for it again
      */
     public List<WorkItemView> dismiss(Collection<Long> ids, String reason, @Nullable LocalDate quietUntil) {
-        String words = words(reason, "the reason");
-        return act("work dismissed", OVERRULE, ids, words, item -> {
-            Place place = place(item.stringId());
-            requireAhead(quietUntil, place, "A dismissal holds");
-            if (quietUntil != null && quietUntil.isAfter(place.today().plusYears(LONGEST_QUIET_YEARS))) {
-                throw new Refused("A dismissal holds two years at most, until "
-                        + place.today().plusYears(LONGEST_QUIET_YEARS) + ".");
-            }
-            return item.dismiss(words, quietUntil);
-        });
+        return act("work dismissed", OVERRULE, ids, reason, entries.dismiss(reason, quietUntil));
     }
 
     public WorkItemView dismiss(long id, String reason, @Nullable LocalDate quietUntil) {
@@ -236,19 +187,8 @@ public class WorkList {
     public WorkItemView undo(long id, String note) {
         WorkState before = view(id).state();
         Permission needed = before == WorkState.DISMISSED ? OVERRULE : DO_WORK;
-        return act("work taken back", needed, List.of(id), note, item -> undone(item, optional(note)))
+        return act("work taken back", needed, List.of(id), note, item -> entries.undo(item, note))
                 .get(0);
-    }
-
-    private Step undone(WorkItem item, String note) {
-        Step step = item.undo(note);
-        if (!item.isOpen() && table.isOpenElsewhere(item)) {
-            throw new Conflict("The same work is on the list again already: go on with that item.");
-        }
-        if (item.state() == WorkState.DONE) {
-            remakes.takeBack(item);
-        }
-        return step;
     }
 
     /** Locks the strings, looks at the items as they are then, and stores every step or none. */
@@ -309,51 +249,6 @@ public class WorkList {
 
     private Place place(long stringId) {
         return Objects.requireNonNull(places.of(List.of(stringId)).get(stringId));
-    }
-
-    private @Nullable RoundView round(@Nullable Long id) {
-        if (id == null) {
-            return null;
-        }
-        RoundView round = rounds.round(id);
-        if (round.cancelledBecause() != null) {
-            throw new Conflict("Round " + id + " is cancelled: choose another one, or a day.");
-        }
-        return round;
-    }
-
-    private void requireThere(@Nullable RoundView round, WorkItem item) {
-        if (round != null && !register.string(item.stringId()).siteCode().equals(round.siteCode())) {
-            throw new Refused("The round goes to " + round.siteCode() + ", the work is at "
-                    + register.string(item.stringId()).title() + ".");
-        }
-    }
-
-    private static void requireAhead(@Nullable LocalDate day, Place place, String what) {
-        if (day != null && day.isBefore(place.today())) {
-            throw new Refused(what + " for today or a later day: today is " + place.today() + " at the site.");
-        }
-    }
-
-    private static String words(String text, String what) {
-        if (text.isBlank()) {
-            throw new Refused("Give " + what + ": others will read it.");
-        }
-        return optional(text);
-    }
-
-    private static String optional(String text) {
-        if (text.length() > MOST_WORDS) {
-            throw new Refused("That is too long: say it in " + MOST_WORDS + " characters.");
-        }
-        return text.strip();
-    }
-
-    private static String brief(String name) {
-        if (name.length() > MOST_OF_A_NAME) {
-            throw new Refused("A name has at most " + MOST_OF_A_NAME + " characters.");
-        }
-        return name.strip();
     }
 
     private void note(String action, long id, long areaId, WorkItem item, String words) {
