@@ -67,6 +67,18 @@ public final class Browser implements AutoCloseable {
                 .findFirst();
     }
 
+    /** Such a page after signing in, with the estate in view. */
+    public Page signedIn(String service, String username, String password, int width, boolean dark) {
+        Page page = page(width, 900, dark);
+        page.navigate(service + "/");
+        page.fill("input[name=username]", username);
+        page.fill("input[name=password]", password);
+        page.click("main button[type=submit]");
+        page.waitForSelector("details.menu");
+        page.waitForLoadState();
+        return page;
+    }
+
     /** A fresh profile with a window of that width. Whatever the console complains of is kept. */
     public Page page(int width, int height, boolean dark) {
         BrowserContext context = chromium.newContext(new NewContextOptions()

@@ -113,14 +113,7 @@ class HistoryBrowserTest {
     }
 
     private Page signedIn(int width, boolean dark) {
-        Page page = browser.page(width, 900, dark);
-        page.navigate("http://localhost:" + port + "/");
-        page.fill("input[name=username]", "history.browser");
-        page.fill("input[name=password]", PASSWORD);
-        page.click("main button[type=submit]");
-        page.waitForSelector("details.menu");
-        page.waitForLoadState();
-        return page;
+        return browser.signedIn("http://localhost:" + port, "history.browser", PASSWORD, width, dark);
     }
 
     private static void check(Page page) {

@@ -131,13 +131,8 @@ class MapBuilderBrowserTest {
     }
 
     private Page signedIn(int width, boolean dark) {
-        Page page = browser.page(width, 900, dark);
+        Page page = browser.signedIn("http://localhost:" + port, "map.builder", PASSWORD, width, dark);
         page.setDefaultTimeout(60_000);
-        page.navigate(address("/"));
-        page.fill("input[name=username]", "map.builder");
-        page.fill("input[name=password]", PASSWORD);
-        page.click("main button[type=submit]");
-        page.waitForSelector("details.menu");
         return page;
     }
 

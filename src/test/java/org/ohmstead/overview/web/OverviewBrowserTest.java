@@ -54,14 +54,7 @@ class OverviewBrowserTest {
     }
 
     private Page signedIn(int width, boolean dark) {
-        Page page = browser.page(width, 900, dark);
-        page.navigate("http://localhost:" + port + "/");
-        page.fill("input[name=username]", "reader");
-        page.fill("input[name=password]", PASSWORD);
-        page.click("main button[type=submit]");
-        page.waitForSelector("details.menu");
-        page.waitForLoadState();
-        return page;
+        return browser.signedIn("http://localhost:" + port, "reader", PASSWORD, width, dark);
     }
 
     @ParameterizedTest

@@ -92,13 +92,7 @@ class ReportsBrowserTest {
     }
 
     private Page signedIn(int width, boolean dark) {
-        Page page = browser.page(width, 900, dark);
-        page.navigate("http://localhost:" + port + "/");
-        page.fill("input[name=username]", "planner");
-        page.fill("input[name=password]", PASSWORD);
-        page.click("main button[type=submit]");
-        page.waitForSelector("details.menu");
-        return page;
+        return browser.signedIn("http://localhost:" + port, "planner", PASSWORD, width, dark);
     }
 
     @ParameterizedTest

@@ -78,14 +78,7 @@ class WorkBrowserTest {
     }
 
     private Page signedIn(int width, boolean dark) {
-        Page page = browser.page(width, 900, dark);
-        page.navigate(at("/"));
-        page.fill("input[name=username]", "foreman");
-        page.fill("input[name=password]", PASSWORD);
-        page.click("main button[type=submit]");
-        page.waitForSelector("details.menu");
-        page.waitForLoadState();
-        return page;
+        return browser.signedIn("http://localhost:" + port, "foreman", PASSWORD, width, dark);
     }
 
     @ParameterizedTest
