@@ -2,83 +2,99 @@ package org.ohmstead.assessment.model.forecast;
 
 /**
  * Chance that a unit's rise over new is beyond its limit at some time ahead: a mixture of staying healthy, turning at one
- * of three times until then, and going already; each part is normal.
+ * of three times until then, and going already; each part is normal. Worked out for two limits at once: the one at which
+ * it fails its purpose, which is uncertain, and the one whose day of crossing is told, which is exact.
  */
 final class CrossingCurve {
-    private static final double[] TURNS_AT = {1 / 6.0, 1 / 2.0, 5 / 6.0};
+    /** Beyond so many standard deviations nothing is left: the chance is under 1e-16. */
+    private static final double SURE = 8.3;
 
     private final UnitState unit;
     private final CommonPath path;
     private final UnitConstants constants;
-    private double widening = 1;
+    private double stays;
+    private double turns;
+    private double healthyExcess;
+    private double healthyVariance;
+    private double goingExcess;
+    private double goingVariance;
 
-    CrossingCurve(UnitState unit, CommonPath path) {
+    private CrossingCurve(UnitState unit, CommonPath path) {
         this.unit = unit;
         this.path = path;
         this.constants = path.constants();
     }
 
     /**
-     * One value per horizon, never falling.
+     * Both curves, one value per horizon, never falling.
      *
-     * @param limitUncertain true for the chance of failing; false for the dates of crossing the limit itself
+     * @param failing chance of having failed, as far ahead as anybody asks: {@link CommonPath#VISITED} horizons
+     * @param crossing chance of being over the limit, up to where it is as good as certain
      */
-    double[] along(boolean limitUncertain) {
-        widening = limitUncertain ? 1 : path.widening();
-        double[] curve = new double[CommonPath.HORIZONS.length];
-        double highest = 0;
-        for (int k = 0; k < curve.length; k++) {
-            highest = Math.max(highest, beyondLimit(k, limitUncertain));
-            curve[k] = highest;
+    record Curves(double[] failing, double[] crossing) {}
+
+    /** @param certain chance from which on the rest of the crossing curve is left as it is */
+    static Curves of(UnitState unit, CommonPath path, double certain) {
+        CrossingCurve curve = new CrossingCurve(unit, path);
+        double limitVariance = square(path.constants().logLimitSpread());
+        double[] failing = new double[CommonPath.VISITED];
+        double[] crossing = new double[CommonPath.HORIZONS.length];
+        double failed = 0;
+        double crossed = 0;
+        for (int k = 0; k < crossing.length && (k < failing.length || crossed < certain); k++) {
+            curve.lookAhead(k);
+            if (k < failing.length) {
+                failed = Math.max(failed, curve.chance(k, limitVariance, 1));
+                failing[k] = failed;
+            }
+            crossed = crossed < certain ? Math.max(crossed, curve.chance(k, 0, path.widening())) : crossed;
+            crossing[k] = crossed;
         }
-        return curve;
+        return new Curves(failing, crossing);
     }
 
-    /** Chance at one horizon alone; asked some thousand times a string, so nothing in it is worked out twice. */
-    double beyondLimit(int horizon, boolean limitUncertain) {
+    /** Chance of having failed already. */
+    static double failed(UnitState unit, CommonPath path) {
+        CrossingCurve curve = new CrossingCurve(unit, path);
+        curve.lookAhead(0);
+        return curve.chance(0, square(path.constants().logLimitSpread()), 1);
+    }
+
+    private void lookAhead(int horizon) {
         double years = CommonPath.HORIZONS[horizon];
-        double room = constants.logLimit() - path.mean(unit, horizon);
-        double variance = path.variance(unit, horizon)
-                + (limitUncertain ? constants.logLimitSpread() * constants.logLimitSpread() : 0);
-        double stays = (1 - unit.goingWeight) * path.staying(horizon);
-        double turns = 1 - unit.goingWeight - stays;
-        double level = unit.healthy.mean[UnitState.LEVEL] + years * unit.healthy.mean[UnitState.RATE];
-        double drifted = drifted(unit.healthy, years, constants.healthyNoise());
-        double chance =
-                stays * beyond(level - room, variance + drifted) + unit.goingWeight * going(years, room, variance);
-        return turns > 0 ? chance + turns * turning(years, level, drifted, room, variance) : chance;
+        double share = path.share(unit, horizon);
+        double room = constants.logLimit() - share * path.mean(horizon);
+        double shared = share * share * path.variance(horizon);
+        stays = (1 - unit.goingWeight) * path.staying(horizon);
+        turns = 1 - unit.goingWeight - stays;
+        healthyExcess = unit.healthy.rise + years * unit.healthy.rate - room;
+        healthyVariance = shared + unit.healthy.riseVarianceAhead(years, constants.healthyNoise());
+        goingExcess = unit.going.rise + years * unit.going.rate + path.gained(years) - room;
+        goingVariance = shared + unit.going.riseVarianceAhead(years, constants.goingNoise());
     }
 
-    private double going(double years, double room, double variance) {
-        double level = unit.going.mean[UnitState.LEVEL]
-                + years * unit.going.mean[UnitState.RATE]
-                + constants.goingAcceleration() * years * years / 2;
-        return beyond(level - room, variance + drifted(unit.going, years, constants.goingNoise()));
+    private double chance(int horizon, double limitVariance, double widening) {
+        double chance = stays * beyond(healthyExcess, widening * (healthyVariance + limitVariance))
+                + unit.goingWeight * beyond(goingExcess, widening * (goingVariance + limitVariance));
+        return turns > 0 ? chance + turns * turning(horizon, limitVariance, widening) : chance;
     }
 
-    private double turning(double years, double healthyLevel, double drifted, double room, double variance) {
+    private double turning(int horizon, double limitVariance, double widening) {
+        double[] rise = path.riseOfTurned(horizon);
+        double[] variance = path.varianceOfTurned(horizon);
         double sum = 0;
-        for (double part : TURNS_AT) {
-            double since = years * (1 - part);
-            double level =
-                    healthyLevel + since * constants.turnedRate() + constants.goingAcceleration() * since * since / 2;
-            double spread = drifted
-                    + since * since * constants.turnedRateSpread() * constants.turnedRateSpread()
-                    + constants.goingNoise() * since * since * since / 3;
-            sum += beyond(level - room, variance + spread);
+        for (int turn = 0; turn < rise.length; turn++) {
+            sum += beyond(
+                    healthyExcess + rise[turn], widening * (healthyVariance + limitVariance + variance[turn]));
         }
-        return sum / TURNS_AT.length;
+        return sum / rise.length;
     }
 
-    private static double drifted(Gaussian regime, double years, double noise) {
-        return regime.cov(UnitState.LEVEL, UnitState.LEVEL)
-                + 2 * years * regime.cov(UnitState.LEVEL, UnitState.RATE)
-                + years * years * regime.cov(UnitState.RATE, UnitState.RATE)
-                + noise * years * years * years / 3;
-    }
-
-    private double beyond(double excess, double variance) {
-        return variance > 0 ? Normal.cumulative(excess / Math.sqrt(widening * variance)) : excess > 0 ? 1 : 0;
+    private static double beyond(double excess, double variance) {
+        if (excess * excess >= SURE * SURE * variance) {
+            return excess > 0 ? 1 : 0;
+        }
+        return Normal.cumulative(excess / Math.sqrt(variance));
     }
 
     /** Years ahead at which the curve reaches a share; infinite when it does not within the horizons. */
@@ -92,5 +108,9 @@ final class CrossingCurve {
             }
         }
         return Double.POSITIVE_INFINITY;
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 }

@@ -24,25 +24,39 @@ final class DoubleTape {
         values[written++] = value;
     }
 
+    void put(boolean value) {
+        put(value ? 1 : 0);
+    }
+
     void putAll(double[] more) {
-        for (double value : more) {
-            put(value);
+        if (values.length - written < more.length) {
+            values = Arrays.copyOf(values, 2 * written + more.length);
         }
+        System.arraycopy(more, 0, values, written, more.length);
+        written += more.length;
     }
 
     double take() {
         if (read == written) {
-            throw new IllegalArgumentException("The stored forecast state ends after " + written + " numbers");
+            throw endsTooEarly();
         }
         return values[read++];
     }
 
+    boolean takeBoolean() {
+        return take() == 1;
+    }
+
     double[] take(int count) {
-        double[] taken = new double[count];
-        for (int i = 0; i < count; i++) {
-            taken[i] = take();
+        if (written - read < count) {
+            throw endsTooEarly();
         }
-        return taken;
+        read += count;
+        return Arrays.copyOfRange(values, read - count, read);
+    }
+
+    private IllegalArgumentException endsTooEarly() {
+        return new IllegalArgumentException("The stored forecast state ends after " + written + " numbers");
     }
 
     boolean isUsedUp() {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * {@link Forecaster} makes the next one.
  */
 public final class ForecastState {
-    private static final int LAYOUT = 2;
+    private static final int LAYOUT = 3;
 
     final GroupState jars;
     final GroupState links;
@@ -41,9 +41,7 @@ public final class ForecastState {
         double[] numbers = numbers();
         ByteBuffer buffer = ByteBuffer.allocate(3 * Integer.BYTES + numbers.length * Double.BYTES);
         buffer.putInt(LAYOUT).putInt(parameters.version()).putInt(jars.units.length);
-        for (double number : numbers) {
-            buffer.putDouble(number);
-        }
+        buffer.asDoubleBuffer().put(numbers);
         return buffer.array();
     }
 

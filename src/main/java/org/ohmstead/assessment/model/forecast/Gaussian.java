@@ -73,10 +73,6 @@ final class Gaussian {
     void observeSum(int i, int j, double value, double noiseVariance) {
         double innovation = value - sum(i, j);
         double variance = sumVariance(i, j) + noiseVariance;
-        if (n == 3) {
-            observeOfThree(i, j, innovation, variance);
-            return;
-        }
         double[] gain = new double[n];
         for (int k = 0; k < n; k++) {
             gain[k] = (cov(k, i) + cov(k, j)) / variance;
@@ -87,78 +83,12 @@ final class Gaussian {
         shrink(gain, variance);
     }
 
-    /** The same for the states of single units, of which a string has more than a hundred. */
-    private void observeOfThree(int i, int j, double innovation, double variance) {
-        double a = (cov[i] + cov[j]) / variance;
-        double b = (cov[3 + i] + cov[3 + j]) / variance;
-        double c = (cov[6 + i] + cov[6 + j]) / variance;
-        mean[0] += a * innovation;
-        mean[1] += b * innovation;
-        mean[2] += c * innovation;
-        double ab = a * b * variance;
-        double ac = a * c * variance;
-        double bc = b * c * variance;
-        cov[0] -= a * a * variance;
-        cov[1] -= ab;
-        cov[2] -= ac;
-        cov[3] -= ab;
-        cov[4] -= b * b * variance;
-        cov[5] -= bc;
-        cov[6] -= ac;
-        cov[7] -= bc;
-        cov[8] -= c * c * variance;
-    }
-
     private void shrink(double[] gain, double variance) {
         for (int r = 0; r < n; r++) {
             for (int c = 0; c < n; c++) {
                 cov[r * n + c] -= gain[r] * gain[c] * variance;
             }
         }
-    }
-
-    /** Becomes the normal law with the moments of a mixture: the other one with this weight, itself with the rest. */
-    void mix(Gaussian other, double otherWeight) {
-        if (n == 3) {
-            mixThree(other, otherWeight);
-            return;
-        }
-        double own = 1 - otherWeight;
-        double[] apart = new double[n];
-        for (int k = 0; k < n; k++) {
-            apart[k] = other.mean[k] - mean[k];
-        }
-        for (int r = 0; r < n; r++) {
-            for (int c = 0; c < n; c++) {
-                int at = r * n + c;
-                cov[at] = own * cov[at] + otherWeight * other.cov[at] + own * otherWeight * apart[r] * apart[c];
-            }
-        }
-        for (int k = 0; k < n; k++) {
-            mean[k] += otherWeight * apart[k];
-        }
-    }
-
-    private void mixThree(Gaussian other, double otherWeight) {
-        double own = 1 - otherWeight;
-        double both = own * otherWeight;
-        double[] cov = this.cov;
-        double[] theirs = other.cov;
-        double a = other.mean[0] - mean[0];
-        double b = other.mean[1] - mean[1];
-        double c = other.mean[2] - mean[2];
-        cov[0] = own * cov[0] + otherWeight * theirs[0] + both * a * a;
-        cov[1] = own * cov[1] + otherWeight * theirs[1] + both * a * b;
-        cov[2] = own * cov[2] + otherWeight * theirs[2] + both * a * c;
-        cov[3] = own * cov[3] + otherWeight * theirs[3] + both * b * a;
-        cov[4] = own * cov[4] + otherWeight * theirs[4] + both * b * b;
-        cov[5] = own * cov[5] + otherWeight * theirs[5] + both * b * c;
-        cov[6] = own * cov[6] + otherWeight * theirs[6] + both * c * a;
-        cov[7] = own * cov[7] + otherWeight * theirs[7] + both * c * b;
-        cov[8] = own * cov[8] + otherWeight * theirs[8] + both * c * c;
-        mean[0] += otherWeight * a;
-        mean[1] += otherWeight * b;
-        mean[2] += otherWeight * c;
     }
 
     void write(DoubleTape tape) {

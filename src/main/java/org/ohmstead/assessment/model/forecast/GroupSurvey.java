@@ -180,7 +180,7 @@ final class GroupSurvey {
 
     /** Chance that the unit had reached its limit before this reading. */
     double riskBefore(UnitState unit) {
-        return new CrossingCurve(unit, CommonPath.now(group, parameters)).beyondLimit(0, true);
+        return CrossingCurve.failed(unit, CommonPath.now(group, parameters));
     }
 
     private static double square(double x) {

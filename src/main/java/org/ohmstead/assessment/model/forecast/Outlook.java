@@ -11,6 +11,9 @@ import org.ohmstead.assessment.model.StringPlan;
 /** Turns a state into the forecast that people read. */
 final class Outlook {
     private static final double DAYS_PER_YEAR = 365.25;
+    private static final double EARLY = .1;
+    private static final double MIDDLE = .5;
+    private static final double LATE = .9;
 
     private final StringPlan plan;
     private final ForecastParameters parameters;
@@ -50,28 +53,28 @@ final class Outlook {
         for (int i = 0; i < group.units.length; i++) {
             UnitState unit = group.units[i];
             double shorted = jars ? state.volts.shortProbability[i] : 0;
-            double[] risk = new CrossingCurve(unit, path).along(true);
-            UnitForecast forecast = unit(group, path, i, shorted, risk);
-            planner.consider(forecast, risk, !jars);
+            CrossingCurve.Curves curves = CrossingCurve.of(unit, path, LATE);
+            UnitForecast forecast = unit(group, i, shorted, curves);
+            planner.consider(forecast, curves.failing(), !jars);
             forecasts.add(forecast);
         }
         return forecasts;
     }
 
-    private UnitForecast unit(GroupState group, CommonPath path, int i, double shorted, double[] risk) {
+    private UnitForecast unit(GroupState group, int i, double shorted, CrossingCurve.Curves curves) {
         UnitState unit = group.units[i];
-        double[] crossing = new CrossingCurve(unit, path).along(false);
-        UnitRisk chance = UnitRisk.of(risk, shorted, unit, parameters);
+        double[] crossing = curves.crossing();
+        UnitRisk chance = UnitRisk.of(curves.failing(), shorted, unit, parameters);
         double share = group.share(unit, group.clockYears, parameters.shareExponent());
         return new UnitForecast(
                 group == state.jars ? i + 1 : i,
                 chance.probability(),
                 chance.score(),
                 chance.score() > parameters.flagAbove(),
-                risk[0],
-                day(CrossingCurve.reaches(crossing, .1)),
-                day(CrossingCurve.reaches(crossing, .5)),
-                day(CrossingCurve.reaches(crossing, .9)),
+                curves.failing()[0],
+                day(CrossingCurve.reaches(crossing, EARLY)),
+                day(CrossingCurve.reaches(crossing, MIDDLE)),
+                day(CrossingCurve.reaches(crossing, LATE)),
                 Math.expm1(unit.rise() + share * group.common.rise()),
                 unit.rate() + share * group.common.state.mean[CommonState.RATE],
                 unit.goingWeight,

@@ -52,7 +52,7 @@ final class RenewalCheck {
         CommonState common = group.common;
         double survey = common.surveyVariance + group.readingVariance;
         double share = group.share(unit, years, parameters.shareExponent());
-        double own = unit.ownLevel ? unit.healthy.mean[UnitState.NEW] : 0;
+        double own = unit.ownLevel ? unit.healthy.level : 0;
         double level = common.state.mean[CommonState.LEVEL];
         double levelVariance = common.state.cov(CommonState.LEVEL, CommonState.LEVEL);
         double spread = unit.constants.levelSpread() * unit.constants.levelSpread();

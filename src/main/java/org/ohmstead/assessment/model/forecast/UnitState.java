@@ -5,14 +5,11 @@ package org.ohmstead.assessment.model.forecast;
  * A healthy unit keeps its rate; a going one speeds up and never heals.
  */
 final class UnitState {
-    static final int LEVEL = Gaussian.LEVEL;
-    static final int RATE = Gaussian.RATE;
-    static final int NEW = 2;
     private static final double LEVEL_OF_ITS_OWN = 1;
 
     final UnitConstants constants;
-    final Gaussian healthy;
-    final Gaussian going;
+    final Regime healthy;
+    final Regime going;
     double goingWeight;
     /** When it was fitted, in years of the string. */
     double startYears;
@@ -32,10 +29,10 @@ final class UnitState {
     boolean inLastSurvey;
 
     UnitState(UnitConstants constants) {
-        this(constants, new Gaussian(3), new Gaussian(3));
+        this(constants, new Regime(), new Regime());
     }
 
-    private UnitState(UnitConstants constants, Gaussian healthy, Gaussian going) {
+    private UnitState(UnitConstants constants, Regime healthy, Regime going) {
         this.constants = constants;
         this.healthy = healthy;
         this.going = going;
@@ -50,14 +47,9 @@ final class UnitState {
         stepped = false;
         goingWeight = constants.startsGoing();
         double rateVariance = square(constants.rateSpread());
-        asNew(healthy, 0, rateVariance);
-        asNew(going, constants.turnedRate(), rateVariance + square(constants.turnedRateSpread()));
-    }
-
-    private void asNew(Gaussian regime, double rate, double rateVariance) {
-        regime.set(LEVEL, 0, 0);
-        regime.set(RATE, rate, rateVariance);
-        regime.set(NEW, 0, square(constants.levelSpread()));
+        double levelVariance = square(constants.levelSpread());
+        healthy.restart(0, rateVariance, levelVariance);
+        going.restart(constants.turnedRate(), rateVariance + square(constants.turnedRateSpread()), levelVariance);
     }
 
     /** Its level tells nothing of its kind: only its own readings count. */
@@ -67,14 +59,14 @@ final class UnitState {
     }
 
     private void setNewLevel(double mean, double variance) {
-        healthy.set(NEW, mean, variance);
-        going.set(NEW, mean, variance);
+        healthy.setLevel(mean, variance);
+        going.setLevel(mean, variance);
     }
 
     /** Made again: as new, but what is peculiar to the place stays. */
     void remake(double years) {
-        double level = (1 - goingWeight) * healthy.mean[NEW] + goingWeight * going.mean[NEW];
-        double variance = healthy.cov(NEW, NEW) + square(constants.levelSpread());
+        double level = (1 - goingWeight) * healthy.level + goingWeight * going.level;
+        double variance = healthy.levelVariance() + square(constants.levelSpread());
         restart(years);
         if (ownLevel) {
             setNewLevel(level, variance);
@@ -82,7 +74,7 @@ final class UnitState {
     }
 
     boolean awaitsOwnLevel() {
-        return ownLevel && healthy.cov(NEW, NEW) >= LEVEL_OF_ITS_OWN;
+        return ownLevel && healthy.levelVariance() >= LEVEL_OF_ITS_OWN;
     }
 
     void predict(double years) {
@@ -95,8 +87,8 @@ final class UnitState {
             return;
         }
         turnSome(turning);
-        flow(healthy, years, 0, constants.healthyNoise());
-        flow(going, years, constants.goingAcceleration(), constants.goingNoise());
+        healthy.predict(years, 0, constants.healthyNoise());
+        going.predict(years, constants.goingAcceleration(), constants.goingNoise());
     }
 
     /** Chance that a healthy unit turns within so many years. */
@@ -107,64 +99,45 @@ final class UnitState {
     private void turnSome(double turning) {
         double moved = (1 - goingWeight) * turning;
         goingWeight += moved;
-        going.mix(turned(), moved / goingWeight);
-    }
-
-    /** A healthy unit that turns just now. */
-    Gaussian turned() {
-        Gaussian turned = healthy.copy();
-        turned.mean[RATE] += constants.turnedRate();
-        turned.addVariance(RATE, square(constants.turnedRateSpread()));
-        return turned;
-    }
-
-    private static void flow(Gaussian regime, double years, double acceleration, double noise) {
-        regime.addMultiple(LEVEL, years, RATE);
-        regime.mean[LEVEL] += acceleration * years * years / 2;
-        regime.mean[RATE] += acceleration * years;
-        regime.addIntegratedNoise(noise, years);
+        going.mix(healthy, moved / goingWeight, constants.turnedRate(), square(constants.turnedRateSpread()));
     }
 
     /** Expected reading beyond the string's centre. */
     double expected() {
-        return (1 - goingWeight) * healthy.sum(LEVEL, NEW) + goingWeight * going.sum(LEVEL, NEW);
+        return (1 - goingWeight) * healthy.expected() + goingWeight * going.expected();
     }
 
     /** Variance of that, without the noise of a reading. */
     double expectedVariance() {
-        double apart = healthy.sum(LEVEL, NEW) - going.sum(LEVEL, NEW);
-        return (1 - goingWeight) * healthy.sumVariance(LEVEL, NEW)
-                + goingWeight * going.sumVariance(LEVEL, NEW)
+        double apart = healthy.expected() - going.expected();
+        return (1 - goingWeight) * healthy.expectedVariance()
+                + goingWeight * going.expectedVariance()
                 + goingWeight * (1 - goingWeight) * apart * apart;
     }
 
     /** Expected rise beyond the string since new, per regime mixed. */
     double rise() {
-        return (1 - goingWeight) * healthy.mean[LEVEL] + goingWeight * going.mean[LEVEL];
+        return (1 - goingWeight) * healthy.rise + goingWeight * going.rise;
     }
 
     double rate() {
-        return (1 - goingWeight) * healthy.mean[RATE] + goingWeight * going.mean[RATE];
+        return (1 - goingWeight) * healthy.rate + goingWeight * going.rate;
     }
 
     /** Distance of a reading from the nearer regime, in standard deviations. */
     double distance(double reading, double noise) {
-        double atHealthy = Math.abs(reading - healthy.sum(LEVEL, NEW)) / deviation(healthy, noise);
-        double atGoing = Math.abs(reading - going.sum(LEVEL, NEW)) / deviation(going, noise);
+        double atHealthy = Math.abs(reading - healthy.expected()) / deviation(healthy, noise);
+        double atGoing = Math.abs(reading - going.expected()) / deviation(going, noise);
         return goingWeight > 0 ? Math.min(atHealthy, atGoing) : atHealthy;
     }
 
-    private static double deviation(Gaussian regime, double noise) {
-        return Math.sqrt(regime.sumVariance(LEVEL, NEW) + noise);
+    private static double deviation(Regime regime, double noise) {
+        return Math.sqrt(regime.expectedVariance() + noise);
     }
 
     /** Density of a reading as predicted. */
     double density(double reading, double noise) {
-        return (1 - goingWeight) * density(healthy, reading, noise) + goingWeight * density(going, reading, noise);
-    }
-
-    private static double density(Gaussian regime, double reading, double noise) {
-        return Normal.density(reading - regime.sum(LEVEL, NEW), regime.sumVariance(LEVEL, NEW) + noise);
+        return (1 - goingWeight) * healthy.density(reading, noise) + goingWeight * going.density(reading, noise);
     }
 
     /** Takes a reading for what it says. */
@@ -180,24 +153,16 @@ final class UnitState {
      */
     void observe(double reading, double noise, double wrongShare, double wrongVariance) {
         double ifWrong = wrongShare * Normal.density(reading - expected(), noise + wrongVariance);
-        double ofHealthy = (1 - wrongShare) * density(healthy, reading, noise);
-        double ofGoing = (1 - wrongShare) * density(going, reading, noise);
+        double ofHealthy = (1 - wrongShare) * healthy.density(reading, noise);
+        double ofGoing = (1 - wrongShare) * going.density(reading, noise);
         double likelyGoing = goingWeight * (ofGoing + ifWrong);
         double likely = likelyGoing + (1 - goingWeight) * (ofHealthy + ifWrong);
         if (likely > 0) {
             goingWeight = likelyGoing / likely;
         }
-        update(healthy, reading, noise, ifWrong / (ifWrong + ofHealthy + Double.MIN_NORMAL));
-        update(going, reading, noise, ifWrong / (ifWrong + ofGoing + Double.MIN_NORMAL));
+        healthy.observe(reading, noise, ifWrong / (ifWrong + ofHealthy + Double.MIN_NORMAL));
+        going.observe(reading, noise, ifWrong / (ifWrong + ofGoing + Double.MIN_NORMAL));
         readings++;
-    }
-
-    private static void update(Gaussian regime, double reading, double noise, double wrong) {
-        Gaussian before = wrong > 0 ? regime.copy() : regime;
-        regime.observeSum(LEVEL, NEW, reading, noise);
-        if (wrong > 0) {
-            regime.mix(before, wrong);
-        }
     }
 
     /** A step that two surveys saw: the level moved, and whether more follows is open. */
@@ -208,8 +173,8 @@ final class UnitState {
     }
 
     void raise(double by) {
-        healthy.mean[LEVEL] += by;
-        going.mean[LEVEL] += by;
+        healthy.rise += by;
+        going.rise += by;
     }
 
     UnitState copy() {
@@ -229,30 +194,28 @@ final class UnitState {
     void write(DoubleTape tape) {
         healthy.write(tape);
         going.write(tape);
-        tape.putAll(new double[] {
-            goingWeight,
-            startYears,
-            readings,
-            pending,
-            suspectedRestartYears,
-            stepped ? 1 : 0,
-            ownLevel ? 1 : 0,
-            tookOwnLevelByReading ? 1 : 0,
-            inLastSurvey ? 1 : 0
-        });
+        tape.put(goingWeight);
+        tape.put(startYears);
+        tape.put(readings);
+        tape.put(pending);
+        tape.put(suspectedRestartYears);
+        tape.put(stepped);
+        tape.put(ownLevel);
+        tape.put(tookOwnLevelByReading);
+        tape.put(inLastSurvey);
     }
 
     static UnitState read(DoubleTape tape, UnitConstants constants) {
-        UnitState unit = new UnitState(constants, Gaussian.read(tape, 3), Gaussian.read(tape, 3));
+        UnitState unit = new UnitState(constants, Regime.read(tape), Regime.read(tape));
         unit.goingWeight = tape.take();
         unit.startYears = tape.take();
         unit.readings = (int) tape.take();
         unit.pending = tape.take();
         unit.suspectedRestartYears = tape.take();
-        unit.stepped = tape.take() == 1;
-        unit.ownLevel = tape.take() == 1;
-        unit.tookOwnLevelByReading = tape.take() == 1;
-        unit.inLastSurvey = tape.take() == 1;
+        unit.stepped = tape.takeBoolean();
+        unit.ownLevel = tape.takeBoolean();
+        unit.tookOwnLevelByReading = tape.takeBoolean();
+        unit.inLastSurvey = tape.takeBoolean();
         return unit;
     }
 

@@ -94,7 +94,7 @@ final class UnitSurvey {
 
     /** A new unit has no part in the common rise yet, while the reading still counts this one's part. */
     private double densityAsNew(double reading, double noise) {
-        double level = unit.ownLevel ? unit.healthy.mean[UnitState.NEW] : 0;
+        double level = unit.ownLevel ? unit.healthy.level : 0;
         double partInCommonRise = survey.share(unit) * survey.commonRise();
         return Normal.density(reading + partInCommonRise - level, square(unit.constants.levelSpread()) + noise);
     }

@@ -9,8 +9,8 @@ final class VisitPlanner {
     private final ForecastParameters parameters;
     private final LocalDate asOf;
     private final double tolerated;
-    private final double[] total = new double[CommonPath.HORIZONS.length];
-    private double[] largest = new double[CommonPath.HORIZONS.length];
+    private final double[] total = new double[CommonPath.VISITED];
+    private double[] largest = new double[CommonPath.VISITED];
     private boolean largestIsLink;
     private int largestUnit = -1;
     private boolean pendingIsLink;

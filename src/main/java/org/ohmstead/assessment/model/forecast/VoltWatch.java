@@ -140,7 +140,7 @@ final class VoltWatch {
         tape.putAll(shortProbability);
         tape.putAll(suspectedSince);
         for (boolean isLow : low) {
-            tape.put(isLow ? 1 : 0);
+            tape.put(isLow);
         }
         tape.put(variance);
     }
@@ -152,7 +152,7 @@ final class VoltWatch {
             System.arraycopy(tape.take(jars), 0, part, 0, jars);
         }
         for (int jar = 0; jar < jars; jar++) {
-            watch.low[jar] = tape.take() == 1;
+            watch.low[jar] = tape.takeBoolean();
         }
         watch.variance = tape.take();
         return watch;

@@ -32,14 +32,14 @@ class FilterPiecesTest {
     /** One scalar update: prior N(1, 4), reading 3 with variance 1: gain 0.8, mean 2.6, variance 0.8. */
     @Test
     void aReadingMovesTheStateByTheGain() {
-        Gaussian state = new Gaussian(3);
+        Gaussian state = new Gaussian(4);
         state.set(0, 1, 3);
-        state.set(2, 0, 1);
-        state.observeSum(0, 2, 3, 1);
-        assertThat(state.sum(0, 2)).isCloseTo(2.6, within(1e-12));
-        assertThat(state.sumVariance(0, 2)).isCloseTo(.8, within(1e-12));
+        state.set(3, 0, 1);
+        state.observeSum(0, 3, 3, 1);
+        assertThat(state.sum(0, 3)).isCloseTo(2.6, within(1e-12));
+        assertThat(state.sumVariance(0, 3)).isCloseTo(.8, within(1e-12));
         assertThat(state.mean[0]).isCloseTo(1 + 2 * 3 / 5.0, within(1e-12));
-        assertThat(state.cov(0, 2)).isCloseTo(-3 / 5.0, within(1e-12));
+        assertThat(state.cov(0, 3)).isCloseTo(-3 / 5.0, within(1e-12));
     }
 
     /** White noise on the rate: q·t³/3, q·t²/2, q·t (any text on the integrated random walk). */
@@ -55,18 +55,6 @@ class FilterPiecesTest {
         assertThat(state.cov(0, 1)).isCloseTo(2 * .09 + .3 * 4 / 2, within(1e-12));
         assertThat(state.cov(1, 0)).isEqualTo(state.cov(0, 1));
         assertThat(state.cov(1, 1)).isCloseTo(.09 + .3 * 2, within(1e-12));
-    }
-
-    /** Mixture of N(0, 1) with weight 3/4 and N(4, 9) with 1/4: mean 1, variance 3/4 + 9/4 + 3/16 · 16 = 6. */
-    @Test
-    void aMixtureKeepsItsMeanAndVariance() {
-        Gaussian state = new Gaussian(2);
-        state.set(0, 0, 1);
-        Gaussian other = new Gaussian(2);
-        other.set(0, 4, 9);
-        state.mix(other, .25);
-        assertThat(state.mean[0]).isCloseTo(1, within(1e-12));
-        assertThat(state.cov(0, 0)).isCloseTo(6, within(1e-12));
     }
 
     /** The common rise is a parabola: 1 + 0.5 · 2 + 0.25 · 2²/2. */
@@ -105,9 +93,9 @@ class FilterPiecesTest {
         unit.restart(0);
         unit.predict(3);
         assertThat(unit.goingWeight).isCloseTo(-Math.expm1(-3 * jars.turnRate()), within(1e-12));
-        assertThat(unit.healthy.mean[UnitState.RATE]).isZero();
+        assertThat(unit.healthy.rate).isZero();
         double grown = jars.turnedRate() + 3 * jars.goingAcceleration();
-        assertThat(unit.going.mean[UnitState.RATE]).isCloseTo(grown, within(1e-12));
+        assertThat(unit.going.rate).isCloseTo(grown, within(1e-12));
     }
 
     /** Bayes: two regimes of equal weight, the reading 1 sd from one mean and 3 from the other: odds exp(4). */
@@ -115,10 +103,9 @@ class FilterPiecesTest {
     void theRegimesWeighByTheirLikelihoods() {
         UnitState unit = new UnitState(UnitConstants.jars());
         unit.restart(0);
-        unit.healthy.set(UnitState.LEVEL, 0, 0);
-        unit.healthy.set(UnitState.NEW, 0, .5);
-        unit.going.set(UnitState.LEVEL, 4, 0);
-        unit.going.set(UnitState.NEW, 0, .5);
+        unit.healthy.setLevel(0, .5);
+        unit.going.setLevel(0, .5);
+        unit.going.rise = 4;
         unit.goingWeight = .5;
         unit.observe(1, .5);
         assertThat(unit.goingWeight).isCloseTo(1 / (1 + Math.exp(4)), within(1e-12));
@@ -134,7 +121,7 @@ class FilterPiecesTest {
         double weight = unit.goingWeight;
         unit.observe(.8, 1e-4, .01, .0625);
         assertThat(unit.goingWeight).isCloseTo(weight, within(1e-3));
-        assertThat(unit.healthy.sum(UnitState.LEVEL, UnitState.NEW)).isCloseTo(0, within(1e-6));
+        assertThat(unit.healthy.expected()).isCloseTo(0, within(1e-6));
     }
 
     /** The curve's straight pieces between 0.5 and 0.75 years: 0.3 lies halfway from 0.2 to 0.4. */
