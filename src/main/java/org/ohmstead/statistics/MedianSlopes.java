@@ -25,54 +25,36 @@ public final class MedianSlopes {
     /** Of the pairs that are there. */
     public MedianSlope of(double[] x, double[] y) {
         Present.Pairs pairs = Present.pairs(x, y);
-        int n = pairs.count();
-        long[] keys = new long[n * (n - 1) / 2];
-        int count = slopes(pairs, keys);
+        double[] slopes = TheilSen.slopes(pairs);
+        int count = slopes.length;
         if (count == 0) {
             return new MedianSlope(Double.NaN, Interval.UNKNOWN);
         }
+        Shelves shelves = shelved(slopes, pairs);
+        double lower = shelves.at((count - 1) / 2);
+        double slope = count % 2 == 1 ? lower : lower + 0.5 * (shelves.at(count / 2) - lower);
         double reach = quantile * Math.sqrt(MannKendall.variance(pairs));
-        return settled(keys, count, (int) Math.round((count - reach) / 2));
+        int rank = (int) Math.round((count - reach) / 2);
+        return new MedianSlope(
+                slope,
+                rank < 1
+                        ? Interval.EVERYTHING
+                        : new Interval(shelves.at(rank - 1), shelves.at(count - rank)));
     }
 
-    /** @param rank of the lower end counted from below, and of the upper one from above; less than 1 when there is none */
-    private static MedianSlope settled(long[] keys, int count, int rank) {
-        int below = (count - 1) / 2;
-        int above = count / 2;
-        Ranks.find(keys, 0, count, below);
-        if (above > below) {
-            Ranks.findLeast(keys, above, count);
-        }
-        double lower = Ranks.number(keys[below]);
-        double slope = above == below ? lower : lower + 0.5 * (Ranks.number(keys[above]) - lower);
-        return new MedianSlope(slope, rank < 1 ? Interval.EVERYTHING : interval(keys, count, rank));
-    }
-
-    /** The middle stands already, so that each end is looked for on its own side of it. */
-    private static Interval interval(long[] keys, int count, int rank) {
-        int lower = rank - 1;
-        int upper = count - rank;
-        if (lower < (count - 1) / 2) {
-            Ranks.find(keys, 0, (count - 1) / 2, lower);
-        }
-        if (upper > count / 2) {
-            Ranks.find(keys, count / 2 + 1, count, upper);
-        }
-        return new Interval(Ranks.number(keys[lower]), Ranks.number(keys[upper]));
-    }
-
-    private static int slopes(Present.Pairs pairs, long[] keys) {
-        double[] x = pairs.x();
-        double[] y = pairs.y();
-        int count = 0;
-        for (int i = 1; i < x.length; i++) {
-            for (int j = 0; j < i; j++) {
-                double run = x[i] - x[j];
-                if (run != 0) {
-                    keys[count++] = Ranks.key((y[i] - y[j]) / run);
-                }
+    /** The middle of all slopes lies among those over half the readings or so. */
+    private static Shelves shelved(double[] slopes, Present.Pairs pairs) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        int half = pairs.count() / 2;
+        for (int i = half; i < pairs.count(); i++) {
+            double run = pairs.x()[i] - pairs.x()[i - half];
+            if (run != 0) {
+                double slope = (pairs.y()[i] - pairs.y()[i - half]) / run;
+                low = Math.min(low, slope);
+                high = Math.max(high, slope);
             }
         }
-        return count;
+        return new Shelves(slopes, low, high);
     }
 }

@@ -67,15 +67,18 @@ public record TheilSen(double slope, double intercept, double conoverIntercept, 
         return intercept + slope * x;
     }
 
-    private static double[] slopes(Present.Pairs pairs) {
+    /** Between all pairs that differ in x. */
+    static double[] slopes(Present.Pairs pairs) {
+        double[] x = pairs.x();
+        double[] y = pairs.y();
         int n = pairs.count();
         double[] slopes = new double[n * (n - 1) / 2];
         int count = 0;
         for (int i = 1; i < n; i++) {
             for (int j = 0; j < i; j++) {
-                double run = pairs.x()[i] - pairs.x()[j];
+                double run = x[i] - x[j];
                 if (run != 0) {
-                    slopes[count++] = (pairs.y()[i] - pairs.y()[j]) / run;
+                    slopes[count++] = (y[i] - y[j]) / run;
                 }
             }
         }

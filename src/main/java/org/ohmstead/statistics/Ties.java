@@ -9,9 +9,24 @@ package org.ohmstead.statistics;
  */
 record Ties(double pairs, double triples, double fives) {
 
+    private static final Ties NONE = new Ties(0, 0, 0);
+
     /** Counts the ties of values none of which is missing. */
     static Ties in(double[] values) {
-        double[] sorted = Present.sorted(values);
+        return ascends(values) ? NONE : inSorted(Present.sorted(values));
+    }
+
+    /** As days of surveys do. */
+    private static boolean ascends(double[] values) {
+        for (int i = 1; i < values.length; i++) {
+            if (!(values[i] > values[i - 1])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Ties inSorted(double[] sorted) {
         double pairs = 0;
         double triples = 0;
         double fives = 0;
