@@ -15,6 +15,7 @@ final class LinkPanel {
     private final Limits limits;
     private final LinkReading[][] readings;
     private final int[] firstAlike;
+    private final int lastRound;
     private final Map<Integer, Double> averages = new HashMap<>();
 
     LinkPanel(Panel panel, Limits limits) {
@@ -33,6 +34,7 @@ final class LinkPanel {
                 readings[s][k] = LinkReading.of(panel, s, links.get(k));
             }
         }
+        lastRound = findLastRound();
     }
 
     Panel panel() {
@@ -42,9 +44,10 @@ final class LinkPanel {
     /** Readings of the joint as it is made now, oldest first. */
     List<LinkReading> since(LocalDate madeOn, int ordinal) {
         List<LinkReading> found = new ArrayList<>();
-        for (LinkReading[] survey : readings) {
-            LinkReading reading = survey[ordinal];
-            if (!Double.isNaN(reading.combined()) && !reading.takenOn().isBefore(madeOn)) {
+        long from = madeOn.toEpochDay();
+        for (int s = 0; s < readings.length; s++) {
+            LinkReading reading = readings[s][ordinal];
+            if (!Double.isNaN(reading.combined()) && panel.day(s) >= from) {
                 found.add(reading);
             }
         }
@@ -75,6 +78,10 @@ final class LinkPanel {
 
     /** The last survey in which half of the links or more were read; -1 without any. */
     int lastRound() {
+        return lastRound;
+    }
+
+    private int findLastRound() {
         int s = readings.length - 1;
         while (s >= 0 && 2 * readIn(s) < readings[s].length) {
             s--;

@@ -23,6 +23,7 @@ final class Panel {
     private final Seats seats;
     private final double[][] burdens;
     private final long[] days;
+    private final int lastRoundOfJars;
     private final Map<Long, Lot> lots = new HashMap<>();
     private final Map<Long, Double> shifts = new HashMap<>();
     private final Map<Integer, Double> medianVolts = new HashMap<>();
@@ -36,6 +37,7 @@ final class Panel {
         this.days = history.surveys().stream()
                 .mapToLong(survey -> survey.takenOn().toEpochDay())
                 .toArray();
+        this.lastRoundOfJars = findLastRoundOfJars();
     }
 
     StringHistory history() {
@@ -57,6 +59,10 @@ final class Panel {
 
     /** Index of the last survey in which half of the jars or more were read, -1 without any. */
     int lastRoundOfJars() {
+        return lastRoundOfJars;
+    }
+
+    private int findLastRoundOfJars() {
         int index = last();
         while (index >= 0
                 && 2 * readCount(survey(index).ohmic()) < history.plan().positions()) {
@@ -142,7 +148,7 @@ final class Panel {
 
     private double[] burdens(SurveyReadings survey) {
         double[] burdens = new double[history.plan().positions()];
-        double celsius = celsius(survey);
+        double celsius = isCorrected() ? celsius(survey) : Double.NaN;
         for (int i = 0; i < burdens.length; i++) {
             boolean here = seats.at(i + 1).during().contains(survey.takenOn());
             double own = Numbers.at(survey.celsius(), i);
@@ -155,9 +161,13 @@ final class Panel {
     private double burden(SurveyReadings survey, int position, double celsius) {
         double value = Numbers.positive(Numbers.at(survey.ohmic(), position - 1));
         double perKelvin = history.plan().jarType().ohmicPerKelvin();
-        boolean corrected = !Double.isNaN(perKelvin) && !Double.isNaN(celsius);
+        boolean corrected = isCorrected() && !Double.isNaN(celsius);
         double at25 = corrected ? value / (1 + perKelvin * (celsius - 25)) : value;
         return burden(survey.ohmicKind(), at25);
+    }
+
+    private boolean isCorrected() {
+        return !Double.isNaN(history.plan().jarType().ohmicPerKelvin());
     }
 
     /** The value itself, or the reciprocal of a conductance. */
@@ -167,6 +177,11 @@ final class Panel {
 
     static double years(LocalDate from, LocalDate to) {
         return years(from.toEpochDay(), to.toEpochDay());
+    }
+
+    /** The site's day of a survey, counted from 1970. */
+    long day(int survey) {
+        return days[survey];
     }
 
     /** Between two surveys. */

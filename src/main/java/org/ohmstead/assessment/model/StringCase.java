@@ -106,7 +106,8 @@ record StringCase(
 
     private static double usualCelsius(Panel panel) {
         return Quantiles.median(panel.history().surveys().stream()
-                .mapToDouble(survey -> Numbers.either(survey.ambientCelsius(), Panel.celsius(survey)))
+                .mapToDouble(survey ->
+                        Double.isNaN(survey.ambientCelsius()) ? Panel.celsius(survey) : survey.ambientCelsius())
                 .toArray());
     }
 

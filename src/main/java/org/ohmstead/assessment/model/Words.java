@@ -1,7 +1,8 @@
 package org.ohmstead.assessment.model;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.ohmstead.kernel.OhmicKind;
@@ -15,16 +16,16 @@ final class Words {
 
     /** "+41 %", with a true minus sign. */
     static String change(double share) {
-        return signed(String.format(Locale.ROOT, "%+.0f", share * 100)) + " %";
+        return withSign(share * 100, 0) + " %";
     }
 
     /** "+3.2 %". */
     static String fineChange(double share) {
-        return signed(String.format(Locale.ROOT, "%+.1f", share * 100)) + " %";
+        return withSign(share * 100, 1) + " %";
     }
 
     static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", share * 100);
+        return fixed(share * 100, 0) + " %";
     }
 
     /** "0.412 mΩ" or "1812 S". */
@@ -33,31 +34,31 @@ final class Words {
     }
 
     static String microohms(double value) {
-        return signed(String.format(Locale.ROOT, "%.1f µΩ", value));
+        return fixed(value, 1) + " µΩ";
     }
 
     static String volts(double value) {
-        return String.format(Locale.ROOT, "%.3f V", value);
+        return fixed(value, 3) + " V";
     }
 
     static String millivolts(double value) {
-        return String.format(Locale.ROOT, "%.0f mV", value);
+        return fixed(value, 0) + " mV";
     }
 
     static String celsius(double value) {
-        return signed(String.format(Locale.ROOT, "%.1f °C", value));
+        return fixed(value, 1) + " °C";
     }
 
     static String kelvin(double value) {
-        return signed(String.format(Locale.ROOT, "%.1f K", value));
+        return fixed(value, 1) + " K";
     }
 
     static String years(double value) {
-        return String.format(Locale.ROOT, "%.1f years", value);
+        return fixed(value, 1) + " years";
     }
 
     static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
+        return fixed(value, 1);
     }
 
     /** "3, 4, 17 and 9 more". */
@@ -71,10 +72,21 @@ final class Words {
 
     private static String significant(double value, int digits) {
         int whole = value == 0 ? 1 : (int) Math.floor(Math.log10(Math.abs(value))) + 1;
-        return signed(String.format(Locale.ROOT, "%." + Math.max(0, digits - Math.min(whole, digits)) + "f", value));
+        return fixed(value, Math.max(0, digits - Math.min(whole, digits)));
     }
 
-    private static String signed(String number) {
-        return number.replace('-', '\u2212');
+    private static String withSign(double value, int decimals) {
+        return (value >= 0 ? "+" : "") + fixed(value, decimals);
+    }
+
+    /** Halves away from zero, as {@link java.util.Formatter} does; a sentence is said of every second jar, so that counts. */
+    private static String fixed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return String.valueOf(value);
+        }
+        String digits = BigDecimal.valueOf(Math.abs(value))
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
+        return value < 0 ? "\u2212" + digits : digits;
     }
 }

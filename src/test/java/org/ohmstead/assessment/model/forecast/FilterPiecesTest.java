@@ -2,8 +2,10 @@ package org.ohmstead.assessment.model.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /** The filter's pieces against closed forms and published values. */
@@ -23,10 +25,23 @@ class FilterPiecesTest {
             {-2.326347874, .01}
         };
         for (double[] row : table) {
-            assertThat(Normal.cumulative(row[0])).isCloseTo(row[1], within(2e-7));
+            assertThat(Normal.cumulative(row[0])).isCloseTo(row[1], within(1e-10));
         }
         assertThat(Normal.density(0, 1)).isCloseTo(.3989422804, within(1e-10));
         assertThat(Normal.density(2, 4)).isCloseTo(.3989422804 * Math.exp(-.5) / 2, within(1e-10));
+    }
+
+    /** Hipparchus, whose error function is exact to the last digits; tails relative to themselves. */
+    @Test
+    void theNormalLawIsThatOfTheLibrary() {
+        NormalDistribution library = new NormalDistribution();
+        for (double x = -8.9; x < 8.9; x += .0173) {
+            double expected = library.cumulativeProbability(x);
+            assertThat(Normal.cumulative(x)).as("at %s", x).isCloseTo(expected, within(1e-13));
+            assertThat(Normal.cumulative(x)).as("at %s", x).isCloseTo(expected, withinPercentage(1e-5));
+        }
+        assertThat(Normal.cumulative(9.5)).isOne();
+        assertThat(Normal.cumulative(-9.5)).isZero();
     }
 
     /** One scalar update: prior N(1, 4), reading 3 with variance 1: gain 0.8, mean 2.6, variance 0.8. */
