@@ -33,7 +33,7 @@ final class GroupSurvey {
 
     /** @param instrument what the estate knows of the error shared by all strings read with this instrument */
     void take(SharedError instrument) {
-        if (Arrays.stream(logs).noneMatch(Double::isFinite)) {
+        if (count(logs) == 0) {
             return;
         }
         takeOwnLevels();
@@ -130,9 +130,17 @@ final class GroupSurvey {
         group.lastSurveyErrorDeviation = Math.sqrt(group.common.expectedVariance() + centre.variance());
     }
 
+    private static int count(double[] values) {
+        int count = 0;
+        for (double value : values) {
+            count += Double.isFinite(value) ? 1 : 0;
+        }
+        return count;
+    }
+
     /** By the middle of the squares, which a few wild readings cannot move. */
     private void learnReadingNoise(double[] squares) {
-        int seen = (int) Arrays.stream(squares).filter(Double::isFinite).count();
+        int seen = count(squares);
         if (seen < 4) {
             return;
         }
