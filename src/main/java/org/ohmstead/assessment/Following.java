@@ -20,6 +20,7 @@ import org.ohmstead.assessment.model.forecast.SurveyInnovation;
 final class Following {
 
     private final StringHistory history;
+    private final Fingerprint fingerprint;
     private final ForecastParameters parameters;
     private final Forecaster forecaster;
     private final List<Long> surveyIds = new ArrayList<>();
@@ -28,8 +29,9 @@ final class Following {
     private Follower follower;
     private int seen;
 
-    Following(StringHistory history, ForecastParameters parameters, @Nullable Followed before) {
-        this.history = history;
+    Following(Known known, ForecastParameters parameters, @Nullable Followed before) {
+        this.history = known.history();
+        this.fingerprint = known.seen();
         this.parameters = parameters.of(history.plan().jarType());
         this.forecaster = Forecaster.of(history, parameters);
         this.follower = new Follower(forecaster, forecaster.start());
@@ -41,7 +43,7 @@ final class Following {
 
     private boolean stillHolds(Followed before) {
         return before.surveys() <= history.surveys().size()
-                && Arrays.equals(before.fingerprint(), Fingerprint.ofFirst(before.surveys(), history));
+                && Arrays.equals(before.fingerprint(), fingerprint.ofFirst(before.surveys()));
     }
 
     private void goOnFrom(Followed before) {
@@ -80,7 +82,7 @@ final class Following {
     Followed followed() {
         return new Followed(
                 seen,
-                Fingerprint.ofFirst(seen, history),
+                fingerprint.ofFirst(seen),
                 follower.state().toBytes(parameters),
                 surveyIds.toArray(Long[]::new),
                 innovations.toArray(Double[]::new),

@@ -38,7 +38,8 @@ class Judging {
     /** All that a judgement will look at. */
     Known known(StringHistory plain) {
         StringHistory history = learned.in(plain);
-        return new Known(history, Fingerprint.of(history, limits));
+        Fingerprint seen = Fingerprint.over(history);
+        return new Known(history, seen, seen.judgedBy(limits));
     }
 
     /** One string by what is known now. */
@@ -63,7 +64,7 @@ class Judging {
 
     private Judged judge(Known known, @Nullable Followed before) {
         StringHistory history = known.history();
-        Following following = new Following(history, ForecastParameters.standard(), before);
+        Following following = new Following(known, ForecastParameters.standard(), before);
         StringJudgement byRules = new Judge(limits).judge(history);
         StringJudgement judgement = new Prospects(history.plan(), limits).join(byRules, following.forecast());
         return new Judged(judgement, known.fingerprint(), following.followed());

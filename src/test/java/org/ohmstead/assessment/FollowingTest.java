@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.ohmstead.assessment.model.JarSpell;
 import org.ohmstead.assessment.model.JarTypeFacts;
 import org.ohmstead.assessment.model.LinkPlan;
+import org.ohmstead.assessment.model.Limits;
 import org.ohmstead.assessment.model.LinkRemake;
 import org.ohmstead.assessment.model.StringHistory;
 import org.ohmstead.assessment.model.StringPlan;
@@ -73,12 +74,17 @@ class FollowingTest {
         return new StringHistory(plan, spells, List.of(remakes), surveys);
     }
 
+    private static Known known(StringHistory history) {
+        Fingerprint seen = Fingerprint.over(history);
+        return new Known(history, seen, seen.judgedBy(Limits.standard()));
+    }
+
     private static Followed fromScratch(StringHistory history) {
-        return new Following(history, SET, null).followed();
+        return new Following(known(history), SET, null).followed();
     }
 
     private static Followed goingOn(StringHistory history, Followed before) {
-        return new Following(history, SET, before).followed();
+        return new Following(known(history), SET, before).followed();
     }
 
     private static void assertSame(Followed one, Followed other) {
@@ -89,7 +95,7 @@ class FollowingTest {
     void surveyBySurveyIsTheSameAsFromTheStart() {
         Followed followed = null;
         for (int n = 1; n <= surveys.size(); n++) {
-            followed = new Following(history(surveys.subList(0, n)), SET, followed).followed();
+            followed = new Following(known(history(surveys.subList(0, n))), SET, followed).followed();
         }
         assertSame(followed, fromScratch(history(surveys)));
         assertThat(followed.surveyIds()).containsExactly(1L, 2L, 3L, 4L, 6L, 7L, 8L, 9L);
@@ -126,8 +132,8 @@ class FollowingTest {
         LinkRemake late = new LinkRemake(3, surveys.get(2).takenOn().plusDays(9));
         assertSame(goingOn(history(surveys, late), six), fromScratch(history(surveys, late)));
         LinkRemake since = new LinkRemake(3, surveys.get(5).takenOn().plusDays(9));
-        assertThat(Fingerprint.ofFirst(6, history(surveys, since))).isEqualTo(six.fingerprint());
-        assertThat(Fingerprint.ofFirst(6, history(surveys, late))).isNotEqualTo(six.fingerprint());
+        assertThat(Fingerprint.over(history(surveys, since)).ofFirst(6)).isEqualTo(six.fingerprint());
+        assertThat(Fingerprint.over(history(surveys, late)).ofFirst(6)).isNotEqualTo(six.fingerprint());
         assertSame(goingOn(history(surveys, since), six), fromScratch(history(surveys, since)));
     }
 
