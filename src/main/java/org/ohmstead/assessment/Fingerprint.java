@@ -50,8 +50,8 @@ final class Fingerprint {
     /** Over all of it, judged within these limits. */
     byte[] judgedBy(Limits limits) {
         Digest digest = new Digest();
-        digest.add(Judge.ENGINE_VERSION + "/"
-                + ForecastParameters.standard().version() + "/" + limits.version() + new TreeMap<>(limits.changed()));
+        digest.add(Judge.ENGINE_VERSION + "/" + ForecastParameters.standard().version() + "/" + limits.version()
+                + new TreeMap<>(limits.changed()));
         digest.add(history.plan());
         digest.add(history.spells());
         digest.add(history.remakes());

@@ -36,10 +36,7 @@ public final class MedianSlopes {
         double reach = quantile * Math.sqrt(MannKendall.variance(pairs));
         int rank = (int) Math.round((count - reach) / 2);
         return new MedianSlope(
-                slope,
-                rank < 1
-                        ? Interval.EVERYTHING
-                        : new Interval(shelves.at(rank - 1), shelves.at(count - rank)));
+                slope, rank < 1 ? Interval.EVERYTHING : new Interval(shelves.at(rank - 1), shelves.at(count - rank)));
     }
 
     /** The middle of all slopes lies among those over half the readings or so. */

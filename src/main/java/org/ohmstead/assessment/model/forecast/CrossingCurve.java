@@ -84,8 +84,7 @@ final class CrossingCurve {
         double[] variance = path.varianceOfTurned(horizon);
         double sum = 0;
         for (int turn = 0; turn < rise.length; turn++) {
-            sum += beyond(
-                    healthyExcess + rise[turn], widening * (healthyVariance + limitVariance + variance[turn]));
+            sum += beyond(healthyExcess + rise[turn], widening * (healthyVariance + limitVariance + variance[turn]));
         }
         return sum / rise.length;
     }

@@ -55,10 +55,7 @@ final class Regime {
 
     /** Variance of the rise so many years ahead. */
     double riseVarianceAhead(double years, double noise) {
-        return riseVariance
-                + 2 * years * riseRate
-                + years * years * rateVariance
-                + noise * years * years * years / 3;
+        return riseVariance + 2 * years * riseRate + years * years * rateVariance + noise * years * years * years / 3;
     }
 
     /** The reading to be expected, beyond the string's centre. */
@@ -112,8 +109,7 @@ final class Regime {
         riseVariance = own * riseVariance + weight * other.riseVariance + both * riseApart * riseApart;
         riseRate = own * riseRate + weight * other.riseRate + both * riseApart * rateApart;
         riseLevel = own * riseLevel + weight * other.riseLevel + both * riseApart * levelApart;
-        rateVariance =
-                own * rateVariance + weight * (other.rateVariance + jumpVariance) + both * rateApart * rateApart;
+        rateVariance = own * rateVariance + weight * (other.rateVariance + jumpVariance) + both * rateApart * rateApart;
         rateLevel = own * rateLevel + weight * other.rateLevel + both * rateApart * levelApart;
         levelVariance = own * levelVariance + weight * other.levelVariance + both * levelApart * levelApart;
         rise += weight * riseApart;
