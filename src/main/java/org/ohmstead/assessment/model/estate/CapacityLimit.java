@@ -1,8 +1,8 @@
 package org.ohmstead.assessment.model.estate;
 
 import java.util.List;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.statistics.NormalLogShare;
 
 /**
  * The rise at which half of a type's jars have lost their capacity, learned from capacity tests. A jar fails at a rise r
@@ -22,7 +22,9 @@ public record CapacityLimit(double logLimit, double low, double high, double spr
     private static final int LIMITS = 121;
     private static final int WIDTHS = 41;
     private static final double REACH = 4;
-    private static final NormalDistribution NORMAL = new NormalDistribution();
+
+    /** No test is taken for less likely than this. */
+    private static final double LEAST_LOG_CHANCE = Math.log(1e-12);
 
     /**
      * What is believed before any test.
@@ -100,8 +102,8 @@ public record CapacityLimit(double logLimit, double low, double high, double spr
     private static double logLikelihood(List<TestedJar> tests, double limit, double differing) {
         double sum = 0;
         for (TestedJar test : tests) {
-            double chance = NORMAL.cumulativeProbability((test.logRise() - limit) / differing);
-            sum += Math.log(Math.max(1e-12, test.failed() ? chance : 1 - chance));
+            double over = (test.logRise() - limit) / differing;
+            sum += Math.max(LEAST_LOG_CHANCE, NormalLogShare.below(test.failed() ? over : -over));
         }
         return sum;
     }
