@@ -1,5 +1,7 @@
 package org.ohmstead.assessment.model;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * All that the rules look at for one jar.
  *
@@ -17,10 +19,10 @@ record JarCase(
         double medianCelsius,
         boolean onFloat) {
 
-    /** Whether the last survey that read jars read this one. */
+    /** Whether the last survey that read most jars, or one after it, read this one. */
     enum Presence {
         READ,
-        /** Other jars were read, this one was not. */
+        /** Other jars were read, this one was not, nor since. */
         SKIPPED,
         /** It came after the last survey, or no survey read jars at all. */
         NOT_YET,
@@ -35,7 +37,7 @@ record JarCase(
         return new JarCase(
                 spell,
                 panel.history().plan().jarType(),
-                presence(panel, spell),
+                presence(panel, spell, ohmic.last()),
                 ohmic,
                 VoltsEvidence.of(panel, position),
                 survey == null ? Double.NaN : Numbers.at(survey.celsius(), position - 1),
@@ -43,8 +45,11 @@ record JarCase(
                 ohmic.last() == null || panel.survey(ohmic.last().survey()).onFloat());
     }
 
-    private static Presence presence(Panel panel, JarSpell spell) {
+    private static Presence presence(Panel panel, JarSpell spell, @Nullable Reading last) {
         int round = panel.lastRoundOfJars();
+        if (last != null && last.survey() >= round) {
+            return Presence.READ;
+        }
         if (round < 0) {
             return Presence.NOT_YET;
         }
@@ -55,6 +60,6 @@ record JarCase(
         if (survey.takenOn().isBefore(spell.during().from())) {
             return Presence.NOT_YET;
         }
-        return Numbers.at(survey.ohmic(), spell.position() - 1) > 0 ? Presence.READ : Presence.SKIPPED;
+        return Presence.SKIPPED;
     }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 public final class Judge {
 
     /** Raised whenever the same inputs would be judged differently. */
-    public static final String ENGINE_VERSION = "rules-2";
+    public static final String ENGINE_VERSION = "rules-3";
 
     private final Limits limits;
 

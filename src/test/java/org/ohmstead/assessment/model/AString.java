@@ -35,6 +35,7 @@ final class AString {
     private double perKelvin = NAN;
     private double designAmps = NAN;
     private double designLife = NAN;
+    private int cells = 1;
 
     private AString(int positions) {
         this.positions = positions;
@@ -75,6 +76,13 @@ final class AString {
 
     AString designedForYears(double years) {
         designLife = years;
+        return this;
+    }
+
+    /** Jars of several cells float at the sum of them. */
+    AString ofCells(int perJar) {
+        floatVolts = floatVolts / cells * perJar;
+        cells = perJar;
         return this;
     }
 
@@ -162,6 +170,42 @@ final class AString {
         return this;
     }
 
+    AString everyJarReads(double ohmic) {
+        Arrays.fill(last().ohmic(), ohmic);
+        return this;
+    }
+
+    /** All other jars are left out. */
+    AString onlyJarReads(int position, double ohmic) {
+        return everyJarReads(NAN).jarReads(position, ohmic);
+    }
+
+    AString everyLinkReads(double microohms) {
+        Arrays.stream(last().linkMicroohms()).forEach(straps -> Arrays.fill(straps, microohms));
+        return this;
+    }
+
+    /** As a file with fewer columns would have it. */
+    AString withoutLinksFrom(int ordinal) {
+        double[][] fewer = Arrays.copyOf(last().linkMicroohms(), ordinal);
+        SurveyReadings s = surveys.remove(surveys.size() - 1);
+        surveys.add(new SurveyReadings(
+                s.surveyId(),
+                s.takenAt(),
+                s.takenOn(),
+                s.ohmicKind(),
+                s.instrument(),
+                s.ambientCelsius(),
+                s.stringVolts(),
+                s.rippleAmps(),
+                s.onFloat(),
+                s.ohmic(),
+                s.volts(),
+                s.celsius(),
+                fewer));
+        return this;
+    }
+
     AString everythingMissing() {
         Arrays.fill(last().ohmic(), NAN);
         Arrays.fill(last().volts(), NAN);
@@ -232,16 +276,16 @@ final class AString {
         JarTypeFacts type = new JarTypeFacts(
                 "INVENTED-100",
                 technology,
-                1,
-                2,
+                cells,
+                2.0 * cells,
                 100,
-                floatVolts,
+                floatVolts / cells,
                 reference,
                 OhmicKind.IMPEDANCE,
                 perKelvin,
                 designLife,
                 25);
-        StringPlan plan = new StringPlan(7, type, positions, links, floatVolts, designAmps, 60, began);
+        StringPlan plan = new StringPlan(7, type, positions, links, floatVolts / cells, designAmps, 60, began);
         return new StringHistory(plan, spells, remakes, surveys);
     }
 

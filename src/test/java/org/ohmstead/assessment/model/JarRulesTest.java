@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import org.junit.jupiter.api.Test;
 import org.ohmstead.kernel.OhmicKind;
 import org.ohmstead.kernel.Technology;
@@ -191,7 +192,8 @@ class JarRulesTest {
         assertThat(reason(jar, Rule.JAR_OVER_BASELINE).words())
                 .contains(" S ", "as a reciprocal")
                 .doesNotContain("Ω");
-        assertThat(reason(jar, Rule.JAR_OVER_BASELINE).wouldChange()).contains("above ");
+        // half more burden than that of 1000 S are 1000/1.5 S
+        assertThat(reason(jar, Rule.JAR_OVER_BASELINE).wouldChange()).startsWith("A reading above 667 S (+50 %)");
         assertThat(judged.figures().totalJarMilliohms()).isNull();
     }
 
@@ -207,5 +209,89 @@ class JarRulesTest {
         assertThat(trend.perYear()).isCloseTo(0.05, within(0.0005));
         assertThat(trend.lowPerYear()).isCloseTo(0.05, within(0.0005));
         assertThat(trend.readings()).isEqualTo(6);
+    }
+
+    @Test
+    void aSkippedJarThatWasReadByItselfSinceIsRead() {
+        AString string = settled().jarReads(17, Double.NaN).surveyed("2020-08-10").onlyJarReads(17, 0.4);
+        JarJudgement jar = jar(string.judged(), 17);
+        assertThat(jar.urgency()).isEqualTo(Urgency.CLEAR);
+        assertThat(jar.reasons()).isEmpty();
+        assertThat(jar(string.judged(), 16).reasons()).isEmpty();
+    }
+
+    @Test
+    void aJarPutInIsNotDueUntilTheNextRoundAndReadOnceItIs() {
+        AString string = settled().withJar(17, "2020-08-01", null, Double.NaN);
+        JarJudgement fresh = jar(string.judged(), 17);
+        assertThat(reason(fresh, Rule.JAR_NOT_READ).asks()).isEqualTo(Urgency.CLEAR);
+        assertThat(reason(fresh, Rule.JAR_NOT_READ).words()).isEqualTo("Not read yet; sitting since 2020-08-01.");
+        string.surveyed("2020-08-10").onlyJarReads(17, 0.4);
+        assertThat(jar(string.judged(), 17).reasons()).isEmpty();
+        string.surveyed("2021-07-10").jarReads(17, Double.NaN);
+        assertThat(reason(jar(string.judged(), 17), Rule.JAR_NOT_READ).asks()).isEqualTo(Urgency.RECHECK);
+    }
+
+    @Test
+    void aJarThatNoRoundEverReadIsSaidToHaveNeverBeenRead() {
+        AString string = AString.of(6).surveyed("2018-07-10").jarReads(4, Double.NaN);
+        Reason reason = reason(jar(string.judged(), 4), Rule.JAR_NOT_READ);
+        assertThat(reason.asks()).isEqualTo(Urgency.RECHECK);
+        assertThat(reason.words()).isEqualTo("Has never been read.");
+    }
+
+    /** A round reads half of the jars or more; what reads fewer tells nothing of the others. */
+    @Test
+    void aSurveyOfHalfOfTheJarsIsARoundAndOneOfFewerIsNot() {
+        AString half = AString.of(6).surveyed("2018-07-10");
+        half.jarReads(4, Double.NaN).jarReads(5, 0).jarReads(6, Double.NaN);
+        assertThat(jar(half.judged(), 5).urgency()).isEqualTo(Urgency.RECHECK);
+        AString fewer = half.jarReads(3, 0);
+        assertThat(jar(fewer.judged(), 5).urgency()).isEqualTo(Urgency.CLEAR);
+        assertThat(jar(fewer.judged(), 5).reasons()).extracting(Reason::rule).containsOnly(Rule.JAR_NOT_READ);
+    }
+
+    @Test
+    void whereNoJarSitsNothingIsAsked() {
+        AString string = AString.of(6)
+                .withJar(3, "2018-01-10", "2019-01-01", Double.NaN)
+                .surveyed("2018-07-10")
+                .surveyed("2019-07-10")
+                .jarReads(3, Double.NaN);
+        JarJudgement jar = jar(string.judged(), 3);
+        assertThat(jar.urgency()).isEqualTo(Urgency.CLEAR);
+        assertThat(jar.reasons()).extracting(Reason::words).containsExactly("No jar sits here.");
+    }
+
+    @Test
+    void theMostUrgentReasonStandsFirst() {
+        JarJudgement jar = jar(
+                settled()
+                        .jarChanges(7, 1.2)
+                        .surveyed("2021-07-10")
+                        .jarChanges(7, 1.22)
+                        .jarIsAt(7, 36)
+                        .judged(),
+                7);
+        assertThat(jar.reasons())
+                .extracting(Reason::rule)
+                .startsWith(Rule.JAR_HOT)
+                .contains(Rule.JAR_OVER_BASELINE);
+        assertThat(jar.reasons()).extracting(Reason::asks).isSortedAccordingTo(Comparator.reverseOrder());
+    }
+
+    @Test
+    void aHotJarIsFoundInAFirstSurveyToo() {
+        StringJudgement judged = AString.of(6).surveyed("2018-07-10").jarIsAt(1, 36).judged();
+        assertThat(jar(judged, 1).urgency()).isEqualTo(Urgency.ACT);
+        assertThat(jar(judged, 1).celsius()).isEqualTo(36);
+    }
+
+    /** From four readings on. */
+    @Test
+    void aTrendNeedsFourReadings() {
+        AString string = AString.of(6).surveyed("2018-07-10").surveyed("2019-07-10").surveyed("2020-07-10");
+        assertThat(jar(string.judged(), 3).trend()).isNull();
+        assertThat(jar(string.surveyed("2021-07-10").judged(), 3).trend().readings()).isEqualTo(4);
     }
 }
