@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.ohmstead.assessment.model.forecast.ForecastParameters;
 import org.ohmstead.assessment.model.forecast.Forecaster;
+import org.ohmstead.assessment.model.forecast.NextVisit;
 import org.ohmstead.assessment.model.forecast.StringForecast;
 import org.ohmstead.assessment.model.prospect.Prospects;
+import org.ohmstead.assessment.model.prospect.Said;
 import org.ohmstead.kernel.Technology;
 import org.ohmstead.kernel.Urgency;
 
@@ -177,5 +181,121 @@ class JoinedJudgementTest {
     void aStringWithoutASurveyIsLeftAsTheRulesSay() {
         AString string = AString.of(6).inServiceSince("2018-01-10");
         assertThat(joined(string)).isEqualTo(string.judged());
+    }
+
+    /** A forecast that fears nothing of 24 jars and their links, but for what is said of jar 7 and link 4. */
+    private static StringForecast saying(Said jar, Said link, NextVisit next) {
+        return new StringForecast(
+                next.on(),
+                2,
+                IntStream.rangeClosed(1, 24)
+                        .mapToObj(k -> (k == 7 ? jar : Said.of(k)).done())
+                        .toList(),
+                IntStream.rangeClosed(0, 24)
+                        .mapToObj(k -> (k == 4 ? link : Said.of(k)).done())
+                        .toList(),
+                0,
+                0.004,
+                0,
+                0.01,
+                0.015,
+                next,
+                Set.of());
+    }
+
+    private static final LocalDate IN_A_YEAR = LocalDate.parse("2022-07-10");
+    private static final NextVisit LONGEST = new NextVisit(IN_A_YEAR, NextVisit.Governs.LONGEST_INTERVAL, false, -1);
+
+    private static StringJudgement joined(AString string, Said jar, Said link, NextVisit next) {
+        return new Prospects(string.history().plan(), LIMITS).join(string.judged(), saying(jar, link, next));
+    }
+
+    @Test
+    void aTroubleIsSuggestedWhereRulesOrForecastAskAndNotForANote() {
+        AString quiet = rising(0, 0, 0, 0, 0, 0, 0);
+        StringJudgement asked =
+                joined(quiet, Said.of(7).risenBy(.3).withRisk(.3), Said.of(4).risenBy(.3), LONGEST);
+        assertThat(asked.jars().get(6).forecast().trouble()).isEqualTo(Trouble.DRY_OUT);
+        assertThat(asked.links().get(4).forecast().trouble()).isNull();
+        StringJudgement noted =
+                joined(quiet, Said.of(7).risenBy(.3).withRisk(.15), Said.of(4), LONGEST);
+        assertThat(reason(noted.jars().get(6), Rule.JAR_RISK).asks()).isEqualTo(Urgency.CLEAR);
+        assertThat(noted.jars().get(6).forecast().trouble()).isNull();
+        AString risen = rising(0, 0, 0, 0, 0, .2, .3);
+        StringJudgement byRules = joined(risen, Said.of(7), Said.of(4), LONGEST);
+        assertThat(byRules.jars().get(6).forecast().trouble()).isEqualTo(Trouble.DRY_OUT);
+    }
+
+    @Test
+    void aDoubtThatIsNotOfFloatLeavesTheChanceItsWeight() {
+        AString other = rising(0, 0, 0, 0, 0, 0, 0).withInstrument("TS-2");
+        assertThat(other.judged().doubts()).extracting(Doubt::kind).containsExactly(Doubt.Kind.OTHER_INSTRUMENT);
+        StringJudgement judged = joined(other, Said.of(7).withRisk(.3), Said.of(4), LONGEST);
+        assertThat(reason(judged.jars().get(6), Rule.JAR_RISK).asks()).isEqualTo(Urgency.PLAN);
+    }
+
+    @Test
+    void aLinksTroubleIsSuggestedWhereRulesOrForecastAsk() {
+        AString risen = rising(0, 0, 0, 0, 0, 0).linkReads(4, 28.5);
+        risen.surveyed("2021-07-10").linkReads(4, 28.5);
+        assertThat(joined(risen, Said.of(7), Said.of(4), LONGEST)
+                        .links()
+                        .get(4)
+                        .forecast()
+                        .trouble())
+                .isNull();
+        assertThat(joined(risen, Said.of(7), Said.of(4).withRisk(.6), LONGEST)
+                        .links()
+                        .get(4)
+                        .forecast()
+                        .trouble())
+                .isEqualTo(Trouble.CORRODING);
+        risen.linkReads(4, 34);
+        assertThat(joined(risen, Said.of(7), Said.of(4), LONGEST)
+                        .links()
+                        .get(4)
+                        .forecast()
+                        .trouble())
+                .isEqualTo(Trouble.CORRODING);
+    }
+
+    @Test
+    void theDateByRiskStandsOnlyWhereRiskGovernsAndNamesLinkZeroToo() {
+        AString quiet = rising(0, 0, 0, 0, 0, 0, 0);
+        NextVisit byLink = new NextVisit(IN_A_YEAR, NextVisit.Governs.RISK, true, 0);
+        assertThat(joined(quiet, Said.of(7), Said.of(4), LONGEST).riskDate()).isNull();
+        RiskDate date = joined(quiet, Said.of(7), Said.of(4), byLink).riskDate();
+        assertThat(date.on()).isEqualTo(IN_A_YEAR);
+        assertThat(date.reason()).endsWith("in a string of 24 jars. Most of it comes from link 0.");
+        NextVisit byNone = new NextVisit(IN_A_YEAR, NextVisit.Governs.RISK, false, -1);
+        assertThat(joined(quiet, Said.of(7), Said.of(4), byNone).riskDate().reason())
+                .endsWith("in a string of 24 jars.");
+    }
+
+    @Test
+    void theFirstTwoSurveysOfAStringSetNoDateByRisk() {
+        AString quiet = rising(0, 0, 0);
+        NextVisit byJar = new NextVisit(IN_A_YEAR, NextVisit.Governs.RISK, false, 7);
+        Prospects prospects = new Prospects(quiet.history().plan(), LIMITS);
+        for (int readings = 1; readings <= 3; readings++) {
+            int many = readings;
+            StringForecast early = new StringForecast(
+                    IN_A_YEAR,
+                    2,
+                    IntStream.rangeClosed(1, 24)
+                            .mapToObj(k -> Said.of(k).afterReadings(many).done())
+                            .toList(),
+                    IntStream.rangeClosed(0, 24)
+                            .mapToObj(k -> Said.of(k).done())
+                            .toList(),
+                    0,
+                    0.004,
+                    0,
+                    0.01,
+                    0.015,
+                    byJar,
+                    Set.of());
+            assertThat(prospects.join(quiet.judged(), early).riskDate() == null).isEqualTo(readings < 3);
+        }
     }
 }

@@ -58,19 +58,17 @@ final class Troubles {
         if (forecast.stepped() && !voltsLow) {
             return Trouble.OPENING;
         }
-        return gradual(jar, forecast, change);
-    }
-
-    private @Nullable Trouble gradual(JarJudgement jar, UnitForecast forecast, double change) {
-        double risen = Math.max(forecast.riseOverNew(), change);
-        if (!(risen >= RISEN)) {
+        if (!(change >= RISEN || forecast.riseOverNew() >= RISEN)) {
             return null;
         }
         if (commonRise >= RISEN && !(orNaN(jar.changeOnMedian()) >= RISEN)) {
             return Trouble.WORN_TOGETHER;
         }
-        boolean sealed = technology == Technology.AGM || technology == Technology.GEL;
-        return sealed ? Trouble.DRY_OUT : Trouble.WEAR;
+        return voltsLow ? null : ofOneThatRoseAlone();
+    }
+
+    private Trouble ofOneThatRoseAlone() {
+        return technology.isValveRegulated() ? Trouble.DRY_OUT : Trouble.WEAR;
     }
 
     /** @return null when nothing asks, or no row fits */

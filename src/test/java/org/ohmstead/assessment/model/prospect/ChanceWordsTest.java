@@ -19,8 +19,11 @@ class ChanceWordsTest {
         "0.19, 1 in 5",
         "0.34, 1 in 3",
         "0.50, 1 in 2",
+        "0.549, 1 in 2",
+        "0.55, 6 in 10",
         "0.56, 6 in 10",
-        "0.94, 9 in 10",
+        "0.949, 9 in 10",
+        "0.95, more than 19 in 20",
         "0.97, more than 19 in 20",
         "1, more than 19 in 20"
     })
@@ -29,7 +32,15 @@ class ChanceWordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.9, likely", "0.5, likely", "0.3, quite possible", "0.1, unlikely", "0.01, very unlikely"})
+    @CsvSource({
+        "0.9, likely",
+        "0.5, likely",
+        "0.499, quite possible",
+        "0.2, quite possible",
+        "0.199, unlikely",
+        "0.05, unlikely",
+        "0.049, very unlikely"
+    })
     void aLinksChanceIsSaidInCoarseSteps(double chance, String words) {
         assertThat(ChanceWords.coarse(chance)).isEqualTo(words);
     }
