@@ -1,6 +1,5 @@
 package org.ohmstead.assessment.model;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -32,15 +31,10 @@ final class Headline {
 
     private static String asking(
             Urgency worst, List<Reason> reasons, List<JarJudgement> jars, List<LinkJudgement> links) {
-        List<String> parts = new ArrayList<>();
-        worstJar(worst, jars).ifPresent(parts::add);
-        worstLink(worst, links).ifPresent(parts::add);
-        reasons.stream()
-                .filter(reason -> reason.asks() == worst)
-                .findFirst()
-                .ifPresent(reason -> parts.add(reason.words()));
-        String more = others(worst, jars, links);
-        return worst.word() + ": " + parts.get(0) + more;
+        String first = worstJar(worst, jars)
+                .or(() -> worstLink(worst, links))
+                .orElseGet(() -> reasons.get(0).words());
+        return worst.word() + ": " + first + others(worst, jars, links);
     }
 
     private static Optional<String> worstJar(Urgency worst, List<JarJudgement> jars) {

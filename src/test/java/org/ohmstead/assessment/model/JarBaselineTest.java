@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmstead.assessment.model.Baseline.Origin;
 import org.ohmstead.kernel.OhmicKind;
 import org.ohmstead.kernel.Urgency;
@@ -151,5 +154,96 @@ class JarBaselineTest {
                 3);
         assertThat(jar.changeOnBaseline()).isCloseTo(0, within(1e-9));
         assertThat(jar.ohmic()).isEqualTo(0.44);
+    }
+
+    /** An entered value carries no kind of its own. */
+    @Test
+    void anEnteredBaselineIsOfTheKindTheJarWasFirstSurveyedWith() {
+        AString before = AString.of(6)
+                .inServiceSince("2016-01-10")
+                .withJar(2, "2018-01-10", null, 0.35)
+                .surveyed("2016-07-10")
+                .inKind(OhmicKind.RESISTANCE)
+                .surveyed("2018-07-10")
+                .surveyed("2019-07-10");
+        assertThat(jar(before, 2).baseline().origin()).isEqualTo(Origin.ENTERED);
+        AString always = AString.of(6)
+                .withJar(2, "2018-01-10", null, 0.35)
+                .surveyed("2018-07-10")
+                .inKind(OhmicKind.RESISTANCE)
+                .surveyed("2019-07-10")
+                .inKind(OhmicKind.RESISTANCE);
+        assertThat(jar(always, 2).baseline().origin()).isEqualTo(Origin.ENTERED);
+        AString later = always.surveyed("2020-07-10");
+        assertThat(jar(later, 2).baseline()).isNull();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, 0})
+    void aSurveyThatLeftTheJarOutSaysNothingOfAnEnteredBaselinesKind(double notRead) {
+        AString string = AString.of(6)
+                .withJar(2, "2018-01-10", null, 0.35)
+                .surveyed("2018-07-10")
+                .inKind(OhmicKind.RESISTANCE)
+                .jarReads(2, notRead)
+                .surveyed("2019-07-10")
+                .surveyed("2020-07-10");
+        assertThat(jar(string, 2).baseline().origin()).isEqualTo(Origin.ENTERED);
+    }
+
+    @Test
+    void zeroIsNoBaselineAndNoReference() {
+        AString string = AString.of(6)
+                .withReference(0)
+                .withJar(2, "2018-01-10", null, 0)
+                .surveyed("2018-07-10");
+        assertThat(jar(string, 2).baseline()).isNull();
+        assertThat(jar(string.surveyed("2019-07-10"), 2).baseline().origin()).isEqualTo(Origin.SURVEY);
+    }
+
+    @Test
+    void aReferenceOfAnotherKindIsNoBaseline() {
+        AString string = AString.of(6).withReference(0.4).surveyed("2019-07-10").inKind(OhmicKind.RESISTANCE);
+        assertThat(jar(string, 3).baseline()).isNull();
+    }
+
+    @Test
+    void aSurveyOffFloatIsNeverABaseline() {
+        AString string = AString.of(6)
+                .surveyed("2018-07-10")
+                .offFloat()
+                .jarReads(3, 0.6)
+                .surveyed("2019-07-10")
+                .surveyed("2020-07-10");
+        assertThat(jar(string, 3).baseline().takenOn()).isEqualTo(LocalDate.parse("2019-07-10"));
+    }
+
+    /** Five months from 10 January end on 10 June. */
+    @Test
+    void fiveMonthsAfterItsStartAJarHasSettled() {
+        AString settled = AString.of(6).surveyed("2018-06-09").surveyed("2018-06-10").surveyed("2019-07-10");
+        assertThat(jar(settled, 1).baseline().takenOn()).isEqualTo(LocalDate.parse("2018-06-10"));
+        AString early = AString.of(6).surveyed("2018-06-09").surveyed("2019-07-10");
+        assertThat(jar(early, 1).baseline().origin()).isEqualTo(Origin.PROVISIONAL);
+    }
+
+    /** What started within 183 days is one lot, and a lot has five jars or more. */
+    @ParameterizedTest
+    @CsvSource({"2018-07-12, true", "2018-07-13, false"})
+    void aLotIsWhatStartedWithinHalfAYear(String start, boolean ofOneLot) {
+        AString string = AString.of(5).withJar(5, start, null, Double.NaN).surveyed("2020-07-10");
+        assertThat(jar(string, 5).changeOnMedian() != null).isEqualTo(ofOneLot);
+        assertThat(jar(string, 1).changeOnMedian() != null).isEqualTo(ofOneLot);
+    }
+
+    @Test
+    void aJarRecordedWhereTheStringHasNoPositionIsLeftOut() {
+        AString string = AString.of(6)
+                .withJar(0, "2018-01-10", null, 0.35)
+                .withJar(7, "2018-01-10", null, 0.35)
+                .surveyed("2018-07-10")
+                .surveyed("2019-07-10");
+        assertThat(string.judged().jars()).hasSize(6);
+        assertThat(jar(string, 6).baseline().origin()).isEqualTo(Origin.SURVEY);
     }
 }

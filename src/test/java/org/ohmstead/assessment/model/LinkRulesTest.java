@@ -172,4 +172,148 @@ class LinkRulesTest {
         assertThat(link.netMicroohms()).isNegative();
         assertThat(judged.doubts()).extracting(Doubt::kind).contains(Doubt.Kind.CABLE_DOMINATES);
     }
+
+    /** Planned for from 50 % over its kind when the reading before stood at 25 %: two readings are enough. */
+    @Test
+    void aJointFarOverItsKindInItsFirstTwoReadingsIsPlannedFor() {
+        AString string = AString.of(12).inServiceSince("2010-01-10");
+        string.surveyed("2018-07-10").everyLinkReads(24).linkReads(4, 36);
+        string.surveyed("2019-07-10").everyLinkReads(24).linkReads(4, 36);
+        assertThat(asks(link(string, 4), Rule.LINK_OVER_KIND)).isEqualTo(Urgency.PLAN);
+        assertThat(link(string, 4).changeOnKind()).isCloseTo(0.5, within(1e-9));
+    }
+
+    /** The criterion beside an average of 25 µΩ is 30 µΩ: at it a joint passes. */
+    @Test
+    void atTheInstallationCriterionAJointPasses() {
+        AString string = AString.of(12).surveyed("2018-07-10").everyLinkReads(25).linkReads(4, 30);
+        assertThat(link(string, 4).reasons()).extracting(Reason::rule).doesNotContain(Rule.LINK_INSTALLATION);
+        assertThat(asks(link(string.linkReads(4, 30.1), 4), Rule.LINK_INSTALLATION))
+                .isEqualTo(Urgency.RECHECK);
+    }
+
+    /** A first reading within twelve months of the start is an installation record. */
+    @Test
+    void aFirstReadingAfterAYearIsNoInstallationRecord() {
+        AString within = AString.of(12).surveyed("2019-01-09").linkReads(4, 40);
+        assertThat(link(within, 4).reasons()).extracting(Reason::rule).contains(Rule.LINK_INSTALLATION);
+        AString later = AString.of(12).surveyed("2019-01-10").linkReads(4, 40);
+        assertThat(link(later, 4).reasons()).extracting(Reason::rule).doesNotContain(Rule.LINK_INSTALLATION);
+    }
+
+    /** Three links of a kind have an average; the two terminals have none. */
+    @Test
+    void threeOfAKindHaveAnAverage() {
+        AString string = AString.of(4).surveyed("2018-07-10").everyLinkReads(25).linkReads(2, 30);
+        assertThat(link(string, 2).changeOnKind()).isCloseTo(0.2, within(1e-9));
+        assertThat(link(string, 0).kindAverageMicroohms()).isNull();
+        assertThat(link(string.linkReads(3, Double.NaN), 2).changeOnKind()).isNull();
+    }
+
+    /** A round reads half of the links or more: three of six. */
+    @Test
+    void aLinkLeftOutOfARoundIsNotedAndOneOutsideARoundIsNot() {
+        AString string = AString.of(5).surveyed("2018-07-10").everyLinkReads(Double.NaN);
+        string.linkReads(0, 25).linkReads(1, 25);
+        assertThat(link(string, 4).reasons()).isEmpty();
+        string.linkReads(2, 25);
+        assertThat(link(string, 4).reasons()).extracting(Reason::rule).containsExactly(Rule.LINK_NOT_READ);
+        assertThat(link(string, 2).reasons()).isEmpty();
+        string.surveyed("2019-07-10").everyLinkReads(Double.NaN).linkReads(2, 25);
+        assertThat(link(string, 4).reasons()).extracting(Reason::rule).containsExactly(Rule.LINK_NOT_READ);
+    }
+
+    @Test
+    void aLinkRemadeSinceTheRoundWasNotLeftOutOfIt() {
+        AString before = AString.of(5).withLinkRemade(4, "2018-07-01");
+        before.surveyed("2018-07-10").linkReads(4, Double.NaN);
+        assertThat(link(before, 4).reasons()).extracting(Reason::rule).containsExactly(Rule.LINK_NOT_READ);
+        AString since = AString.of(5).withLinkRemade(4, "2018-08-01");
+        since.surveyed("2018-07-10").linkReads(4, Double.NaN);
+        assertThat(link(since, 4).reasons()).isEmpty();
+    }
+
+    /** A straight line has its own slope: 5 % of the first reading a year. */
+    @Test
+    void aStraightRiseOfALinkHasItsOwnTrend() {
+        AString string = AString.of(6).inServiceSince("2014-01-10");
+        for (int year = 0; year < 6; year++) {
+            string.surveyed((2015 + year) + "-07-10").linkReads(3, 25 * (1 + 0.05 * year));
+        }
+        assertThat(link(string, 3).trend().perYear()).isCloseTo(0.05, within(0.0005));
+        assertThat(link(string, 3).trend().readings()).isEqualTo(6);
+    }
+
+    @Test
+    void aLinksBaselineIsShownFromItsSecondReadingOn() {
+        AString string = AString.of(6).surveyed("2018-07-10").linkReads(3, 26);
+        assertThat(link(string, 3).baseline()).isNull();
+        assertThat(link(string, 3).changeOnBaseline()).isNull();
+        string.surveyed("2019-07-10").linkReads(3, 26);
+        assertThat(link(string, 3).baseline().value()).isCloseTo(26, within(1e-9));
+        assertThat(link(string, 3).changeOnBaseline()).isCloseTo(0, within(1e-9));
+    }
+
+    @Test
+    void whereTheCableDominatesNoChangeIsWorkedOut() {
+        AString string = AString.of(6).withLink(3, LinkKind.TIER_CABLE, 1, TWO_CABLES);
+        string.surveyed("2018-07-10").linkReads(3, 110);
+        string.surveyed("2019-07-10").linkReads(3, 150);
+        assertThat(link(string, 3).changeOnBaseline()).isNull();
+        assertThat(link(string, 3).trend()).isNull();
+        assertThat(link(string, 3).cableDominates()).isFalse();
+    }
+
+    @Test
+    void nothingLeftForTheJointsMeansThatTheCableDominates() {
+        LocalDate day = LocalDate.parse("2018-07-10");
+        assertThat(new LinkReading(0, day, 120, 120, 0).cableDominates()).isTrue();
+        assertThat(new LinkReading(0, day, 121, 120, 1).cableDominates()).isFalse();
+    }
+
+    @Test
+    void aCableOfUnknownResistanceIsJudgedWithItAndDoubted() {
+        StringJudgement judged = AString.of(6)
+                .withLink(3, LinkKind.TIER_CABLE, 1, null)
+                .surveyed("2018-07-10")
+                .linkReads(3, 140)
+                .judged();
+        assertThat(judged.links().get(3).netMicroohms()).isCloseTo(140, within(1e-9));
+        assertThat(judged.links().get(3).conductorMicroohms()).isNull();
+        assertThat(judged.doubts()).extracting(Doubt::kind).contains(Doubt.Kind.CABLE_UNKNOWN);
+    }
+
+    @Test
+    void aLinkWithoutAnyStrapReadIsNotDoubtedForItsStraps() {
+        StringJudgement judged = AString.of(6)
+                .withLink(3, LinkKind.STRAP, 2, null)
+                .surveyed("2018-07-10")
+                .linkReads(3, Double.NaN, 0)
+                .judged();
+        assertThat(judged.doubts()).extracting(Doubt::kind).doesNotContain(Doubt.Kind.STRAPS_MISSING);
+        assertThat(judged.links().get(3).reasons())
+                .extracting(Reason::words)
+                .containsExactly("Was not read when the others were.");
+    }
+
+    @Test
+    void oneStrapOfTwoIsSaidToBeOne() {
+        LinkJudgement link = link(
+                AString.of(6)
+                        .withLink(3, LinkKind.STRAP, 2, null)
+                        .surveyed("2018-07-10")
+                        .linkReads(3, 40, Double.NaN),
+                3);
+        assertThat(link.reasons())
+                .extracting(Reason::words)
+                .containsExactly("Only 1 of 2 straps were read: they cannot be combined.");
+    }
+
+    @Test
+    void aSurveyThatRecordedFewerLinksLeavesTheLastOnesOut() {
+        AString string = AString.of(6).surveyed("2018-07-10").withoutLinksFrom(6);
+        assertThat(link(string, 6).combinedMicroohms()).isNull();
+        assertThat(link(string, 6).reasons()).extracting(Reason::rule).containsExactly(Rule.LINK_NOT_READ);
+        assertThat(link(string, 5).combinedMicroohms()).isNotNull();
+    }
 }
