@@ -80,4 +80,39 @@ class JarFutureTest {
             }
         }
     }
+
+    private static LocalDate after(double years) {
+        return SURVEYED.plusDays(Math.round(years * 365.25));
+    }
+
+    private static double hazard(double chance) {
+        return -Math.log(1 - chance);
+    }
+
+    /** Where the middle lies beyond fifteen years the narrower law reaches 10 % 1.15 times as far ahead, and goes on evenly. */
+    @Test
+    void aJarWithoutAMiddleGoesOnAtTheRateOfItsFirstTenth() {
+        JarFuture jar = new JarFuture(chances(0, .02, 2), FITTED, null);
+        assertThat(jar.past(after(2 * 1.15))).isCloseTo(.1, within(1e-3));
+        double rate = (hazard(.1) - hazard(.02)) / (2 * 1.15 - 1);
+        assertThat(jar.past(after(5))).isCloseTo(1 - Math.exp(-hazard(.1) - rate * (5 - 2.3)), within(1e-3));
+        assertThat(jar.past(after(12))).isCloseTo(1 - Math.exp(-hazard(.1) - rate * (12 - 2.3)), within(1e-3));
+    }
+
+    @Test
+    void aDayThatContradictsTheOneBeforeIsLeftOut() {
+        JarFuture jar = new JarFuture(chances(0, .02, 2, 2, 9), FITTED, null);
+        double late = 9 - (1 - 1 / Math.sqrt(1.6)) * 7;
+        double halfWay = (hazard(.1) + hazard(.9)) / 2;
+        assertThat(jar.past(after(2))).isCloseTo(.1, within(1e-3));
+        assertThat(jar.past(after((2 + late) / 2))).isCloseTo(1 - Math.exp(-halfWay), within(1e-3));
+    }
+
+    /** 10 % by the second year, but .3 within the first: the first year's word stands, the day contradicts it. */
+    @Test
+    void aDayWithALesserChanceThanTheFirstYearsIsLeftOut() {
+        JarFuture jar = new JarFuture(chances(0, .3, 2, 4, 9), FITTED, null);
+        double halfWay = (hazard(.3) + hazard(.5)) / 2;
+        assertThat(jar.past(after(2.5))).isCloseTo(1 - Math.exp(-halfWay), within(1e-3));
+    }
 }

@@ -125,4 +125,110 @@ class LessonsTest {
         assertThat(ReferenceLevel.learn(mixed).kind()).isEqualTo(OhmicKind.IMPEDANCE);
         assertThat(ReferenceLevel.learn(mixed).jars()).isEqualTo(40);
     }
+
+    /** So far above and below every limit that they tell nothing of it. */
+    private static List<TestedJar> tellingNothing(int failed, int passed) {
+        List<TestedJar> tests = new ArrayList<>();
+        for (int i = 0; i < failed; i++) {
+            tests.add(new TestedJar(100, true));
+        }
+        for (int i = 0; i < passed; i++) {
+            tests.add(new TestedJar(-100, false));
+        }
+        return tests;
+    }
+
+    /**
+     * Tests that tell nothing leave the belief as it was: normal with its 95 % range, and a jar's own limit scattered by the
+     * mean square of a lognormal width, .085² e^(2 · .4²), besides.
+     */
+    @Test
+    void testsThatTellNothingLeaveTheBelief() {
+        CapacityLimit limit = CapacityLimit.learn(tellingNothing(5, 7), STANDARD);
+        assertThat(limit.logLimit()).isEqualTo(Math.log(1.33), within(1e-9));
+        assertThat(limit.low()).isEqualTo(Math.log(1.33) - 1.96 * .12, within(1e-3));
+        assertThat(limit.high()).isEqualTo(Math.log(1.33) + 1.96 * .12, within(1e-3));
+        double differing = .085 * .085 * Math.exp(2 * .4 * .4);
+        assertThat(limit.spread()).isEqualTo(Math.sqrt(differing + .12 * .12), within(2e-4));
+        assertThat(limit.tested()).isEqualTo(12);
+        assertThat(limit.failed()).isEqualTo(5);
+    }
+
+    @Test
+    void fiveOfEachAreNeeded() {
+        assertThat(CapacityLimit.learn(tellingNothing(5, 5), STANDARD)).isNotNull();
+        assertThat(CapacityLimit.learn(tellingNothing(4, 6), STANDARD)).isNull();
+        assertThat(CapacityLimit.learn(tellingNothing(6, 4), STANDARD)).isNull();
+    }
+
+    private static List<Settled> strings(int jars, double... levels) {
+        List<Settled> settled = new ArrayList<>();
+        for (int s = 0; s < levels.length; s++) {
+            for (int j = 0; j < jars; j++) {
+                settled.add(new Settled(s, OhmicKind.IMPEDANCE, levels[s]));
+            }
+        }
+        return settled;
+    }
+
+    /**
+     * Three strings at .40, .41 and .43: the middle is .41; by hand its robust deviation is 1.4826 ln(.41/.40), a median's
+     * standard error 1.2533/√3 of it, and Student's 97.5 % point of two degrees of freedom 4.3027.
+     */
+    @Test
+    void theIntervalOfTheMiddleFollowsFromHowStringsDiffer() {
+        ReferenceLevel level = ReferenceLevel.learn(strings(7, .40, .41, .43));
+        double reach = 4.302653 * 1.2533 * 1.4826 * Math.log(.41 / .40) / Math.sqrt(3);
+        assertThat(level.value()).isEqualTo(.41, within(1e-12));
+        assertThat(Math.log(level.low())).isEqualTo(Math.log(.41) - reach, within(1e-6));
+        assertThat(Math.log(level.high())).isEqualTo(Math.log(.41) + reach, within(1e-6));
+        assertThat(level.spread()).isZero();
+        assertThat(level.jars()).isEqualTo(21);
+        assertThat(level.strings()).isEqualTo(3);
+    }
+
+    /** Strings that agree are known no better than their jars allow: here 4 strings of 6, half of the jars e^±.05 apart. */
+    @Test
+    void theIntervalIsNoNarrowerThanTheJarsOfAStringAllow() {
+        List<Settled> settled = new ArrayList<>();
+        for (int s = 0; s < 4; s++) {
+            for (int j = -3; j <= 2; j++) {
+                double away = j < 0 ? -.05 : .05;
+                settled.add(new Settled(s, OhmicKind.IMPEDANCE, .41 * Math.exp(away)));
+            }
+        }
+        ReferenceLevel level = ReferenceLevel.learn(settled);
+        double spread = 1.4826 * .05;
+        double reach = 3.182446 * 1.2533 * spread / Math.sqrt(6) / 2;
+        assertThat(level.value()).isEqualTo(.41, within(1e-12));
+        assertThat(level.spread()).isEqualTo(spread, within(1e-12));
+        assertThat(Math.log(level.high()) - Math.log(.41)).isEqualTo(reach, within(1e-6));
+        assertThat(Math.log(.41) - Math.log(level.low())).isEqualTo(reach, within(1e-6));
+    }
+
+    @Test
+    void threeStringsAndTwentyJarsAreNeeded() {
+        List<Settled> twenty = strings(7, .40, .41, .43).subList(0, 20);
+        assertThat(ReferenceLevel.learn(twenty)).isNotNull();
+        assertThat(ReferenceLevel.learn(twenty.subList(0, 19))).isNull();
+        assertThat(ReferenceLevel.learn(strings(30, .40, .41))).isNull();
+    }
+
+    @Test
+    void readingsThatCannotBeMeasuredAreLeftOut() {
+        List<Settled> settled = strings(7, .40, .41, .43);
+        settled.add(new Settled(1, OhmicKind.IMPEDANCE, 0));
+        settled.add(new Settled(1, OhmicKind.IMPEDANCE, Double.POSITIVE_INFINITY));
+        assertThat(ReferenceLevel.learn(settled).jars()).isEqualTo(21);
+    }
+
+    @Test
+    void theKindOfWhichMostIsKnownIsTaken() {
+        List<Settled> settled = strings(7, .40, .41, .43);
+        for (int j = 0; j < 22; j++) {
+            settled.add(new Settled(j % 3, OhmicKind.CONDUCTANCE, 1500));
+        }
+        assertThat(ReferenceLevel.learn(settled).kind()).isEqualTo(OhmicKind.CONDUCTANCE);
+        assertThat(ReferenceLevel.learn(settled).value()).isEqualTo(1500, within(1e-9));
+    }
 }

@@ -114,4 +114,65 @@ class ReplacementTallyTest {
         }
         assertThat(holds / (double) rounds).isBetween(.8, .98);
     }
+
+    /** Past already with .3, then a fifth within the year: on the condition that it serves, 1 − .8^(days/365.25). */
+    @Test
+    void aJarBelowOneHalfCountsAsServingAndItsQuartersRestOnThat() {
+        ReplacementTally tally = new ReplacementTally(TODAY, 2);
+        tally.add("N", "A", FITTED, chances(.3, .2), null);
+        ForecastLine line = tally.forecast().total();
+        double first = 1 - Math.pow(.8, 50 / 365.25);
+        double both = 1 - Math.pow(.8, 141 / 365.25);
+        assertThat(line.already().expected()).isZero();
+        assertThat(line.byQuarter().get(0).expected()).isEqualTo(first, within(1e-9));
+        assertThat(line.byQuarter().get(1).expected()).isEqualTo(both - first, within(1e-9));
+        assertThat(line.inAll().expected()).isEqualTo(both, within(1e-9));
+    }
+
+    /** A jar that is past with .6 adds .6 already and, of the rest, what its year adds: no condition. */
+    @Test
+    void aJarDueAlreadyAddsItsQuartersWithoutACondition() {
+        ReplacementTally tally = new ReplacementTally(TODAY, 1);
+        tally.add("N", "A", FITTED, chances(.6, .2), null);
+        ForecastLine line = tally.forecast().total();
+        assertThat(line.already().expected()).isEqualTo(.6, within(1e-9));
+        assertThat(line.byQuarter().get(0).expected())
+                .isEqualTo(.4 * (1 - Math.pow(.8, 50 / 365.25)), within(1e-9));
+    }
+
+    @Test
+    void oneHalfIsDueAlready() {
+        ReplacementTally tally = new ReplacementTally(TODAY, 1);
+        tally.add("N", "A", FITTED, chances(.5, .2), null);
+        tally.add("N", "A", FITTED, chances(.4999, .2), null);
+        assertThat(tally.forecast().total().already().expected()).isEqualTo(.5, within(1e-9));
+    }
+
+    /** Weibull with scale 20 and shape 2, fitted 3,693 days ago, 50 days to go. */
+    @Test
+    void aJarNeverReadCountsByTheLifeOfItsTypeFromItsAgeOn() {
+        ReplacementTally tally = new ReplacementTally(TODAY, 1);
+        tally.add("N", "A", FITTED, null, new LifeLine(20, 2));
+        double age = 3693 / 365.25;
+        double then = 3743 / 365.25;
+        assertThat(tally.forecast().total().byQuarter().get(0).expected())
+                .isEqualTo(1 - Math.exp(-(then * then - age * age) / 400), within(1e-9));
+    }
+
+    @Test
+    void linesStandInOrderOfAreaThenJarType() {
+        ReplacementTally tally = new ReplacementTally(TODAY, 1);
+        for (String area : new String[] {"Tower", "Annex", "North", "Cellar", "Works", "Bridge", "Quay", "Mill"}) {
+            for (String type : new String[] {"V-300", "A-200", "G-150", "C-900", "B-100"}) {
+                tally.add(area, type, FITTED, chances(0, .1), null);
+            }
+        }
+        ReplacementForecast forecast = tally.forecast();
+        assertThat(forecast.byArea()).extracting(ForecastLine::area).isSorted().hasSize(8);
+        assertThat(forecast.byJarType()).extracting(ForecastLine::jarType).isSorted().hasSize(5);
+        assertThat(forecast.byAreaAndJarType())
+                .extracting(line -> line.area() + "/" + line.jarType())
+                .isSorted()
+                .hasSize(40);
+    }
 }
