@@ -54,7 +54,8 @@ class ConductorsTest {
         Conductor odd = new Conductor("97", Flexibility.CLASS_2, 1, 1);
         assertThat(Conductors.microohms(odd, 20)).isNaN();
         assertThat(Conductors.knows(odd)).isFalse();
-        assertThat(Conductors.knows(new Conductor("95 mm²", Flexibility.CLASS_5, 1, 1))).isTrue();
+        assertThat(Conductors.knows(new Conductor("95 mm²", Flexibility.CLASS_5, 1, 1)))
+                .isTrue();
         assertThat(Conductors.sizes()).contains("95", "2/0 AWG", "250 kcmil").doesNotContain("97");
     }
 }

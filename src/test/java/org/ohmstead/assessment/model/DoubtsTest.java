@@ -72,7 +72,8 @@ class DoubtsTest {
     @ParameterizedTest
     @CsvSource({"2020-01-10, false", "2020-01-11, true"})
     void aBaselineTakenMoreThanTwoYearsAfterTheStartIsLate(String first, boolean late) {
-        StringJudgement judged = AString.of(6).surveyed(first).surveyed("2021-07-10").judged();
+        StringJudgement judged =
+                AString.of(6).surveyed(first).surveyed("2021-07-10").judged();
         assertThat(kinds(judged).contains(Kind.BASELINE_LATE)).isEqualTo(late);
     }
 

@@ -193,10 +193,8 @@ class JarBaselineTest {
 
     @Test
     void zeroIsNoBaselineAndNoReference() {
-        AString string = AString.of(6)
-                .withReference(0)
-                .withJar(2, "2018-01-10", null, 0)
-                .surveyed("2018-07-10");
+        AString string =
+                AString.of(6).withReference(0).withJar(2, "2018-01-10", null, 0).surveyed("2018-07-10");
         assertThat(jar(string, 2).baseline()).isNull();
         assertThat(jar(string.surveyed("2019-07-10"), 2).baseline().origin()).isEqualTo(Origin.SURVEY);
     }
@@ -221,7 +219,8 @@ class JarBaselineTest {
     /** Five months from 10 January end on 10 June. */
     @Test
     void fiveMonthsAfterItsStartAJarHasSettled() {
-        AString settled = AString.of(6).surveyed("2018-06-09").surveyed("2018-06-10").surveyed("2019-07-10");
+        AString settled =
+                AString.of(6).surveyed("2018-06-09").surveyed("2018-06-10").surveyed("2019-07-10");
         assertThat(jar(settled, 1).baseline().takenOn()).isEqualTo(LocalDate.parse("2018-06-10"));
         AString early = AString.of(6).surveyed("2018-06-09").surveyed("2019-07-10");
         assertThat(jar(early, 1).baseline().origin()).isEqualTo(Origin.PROVISIONAL);

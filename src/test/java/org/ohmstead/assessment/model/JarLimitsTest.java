@@ -89,14 +89,14 @@ class JarLimitsTest {
             Reading before = new Reading(1, DAY.minusYears(1), OhmicKind.IMPEDANCE, 0.4, 0.4);
             JarBaseline baseline = Double.isNaN(rise)
                     ? null
-                    : new JarBaseline(new Baseline(0.4, origin, origin == Origin.SURVEY ? DAY.minusYears(3) : null), 0.4, 0);
+                    : new JarBaseline(
+                            new Baseline(0.4, origin, origin == Origin.SURVEY ? DAY.minusYears(3) : null), 0.4, 0);
             return new JarCase(
                     new JarSpell(7, null, DateRange.startingOn(DAY.minusYears(4)), NAN),
                     new JarTypeFacts(
                             "INVENTED-100", technology, 1, 2, 100, floatVolts, NAN, OhmicKind.IMPEDANCE, NAN, NAN, 25),
                     JarCase.Presence.READ,
-                    new OhmicEvidence(
-                            last, before, baseline, rise, riseBefore, lotRise, lotRiseBefore, z, step, null),
+                    new OhmicEvidence(last, before, baseline, rise, riseBefore, lotRise, lotRiseBefore, z, step, null),
                     volts,
                     celsius,
                     25,
@@ -239,7 +239,8 @@ class JarLimitsTest {
 
     @Test
     void aJarOverItsLotOffFloatIsReadAgainAtMost() {
-        assertThat(asks(JarOhmicRules.overLot(new Jar().overLot(0.3, 0.3, 9).offFloat().done(), LIMITS)))
+        assertThat(asks(JarOhmicRules.overLot(
+                        new Jar().overLot(0.3, 0.3, 9).offFloat().done(), LIMITS)))
                 .isEqualTo(Urgency.RECHECK);
     }
 
@@ -329,7 +330,9 @@ class JarLimitsTest {
 
     /** Noted above 3 K, acted on from 10 K. */
     @ParameterizedTest
-    @CsvSource(nullValues = "none", value = {"3, none", "3.1, CLEAR", "9.9, CLEAR", "10, ACT", "-12, none", "NaN, none"})
+    @CsvSource(
+            nullValues = "none",
+            value = {"3, none", "3.1, CLEAR", "9.9, CLEAR", "10, ACT", "-12, none", "NaN, none"})
     void aJarWarmerThanTheMedianAsks(double kelvin, @Nullable Urgency asks) {
         assertThat(asks(JarRules.hot(new Jar().warmer(kelvin).done(), LIMITS))).isEqualTo(asks);
     }
@@ -346,8 +349,7 @@ class JarLimitsTest {
     void aJarThatWasReadOrIsNotThereNeedsNoReading(JarCase.Presence presence) {
         JarCase jar = new Jar().done();
         assertThat(JarRules.notRead(
-                        new JarCase(
-                                jar.spell(), jar.type(), presence, jar.ohmic(), jar.volts(), NAN, NAN, true),
+                        new JarCase(jar.spell(), jar.type(), presence, jar.ohmic(), jar.volts(), NAN, NAN, true),
                         LIMITS))
                 .isNull();
     }

@@ -213,7 +213,8 @@ class JarRulesTest {
 
     @Test
     void aSkippedJarThatWasReadByItselfSinceIsRead() {
-        AString string = settled().jarReads(17, Double.NaN).surveyed("2020-08-10").onlyJarReads(17, 0.4);
+        AString string =
+                settled().jarReads(17, Double.NaN).surveyed("2020-08-10").onlyJarReads(17, 0.4);
         JarJudgement jar = jar(string.judged(), 17);
         assertThat(jar.urgency()).isEqualTo(Urgency.CLEAR);
         assertThat(jar.reasons()).isEmpty();
@@ -282,7 +283,8 @@ class JarRulesTest {
 
     @Test
     void aHotJarIsFoundInAFirstSurveyToo() {
-        StringJudgement judged = AString.of(6).surveyed("2018-07-10").jarIsAt(1, 36).judged();
+        StringJudgement judged =
+                AString.of(6).surveyed("2018-07-10").jarIsAt(1, 36).judged();
         assertThat(jar(judged, 1).urgency()).isEqualTo(Urgency.ACT);
         assertThat(jar(judged, 1).celsius()).isEqualTo(36);
     }
@@ -290,8 +292,10 @@ class JarRulesTest {
     /** From four readings on. */
     @Test
     void aTrendNeedsFourReadings() {
-        AString string = AString.of(6).surveyed("2018-07-10").surveyed("2019-07-10").surveyed("2020-07-10");
+        AString string =
+                AString.of(6).surveyed("2018-07-10").surveyed("2019-07-10").surveyed("2020-07-10");
         assertThat(jar(string.judged(), 3).trend()).isNull();
-        assertThat(jar(string.surveyed("2021-07-10").judged(), 3).trend().readings()).isEqualTo(4);
+        assertThat(jar(string.surveyed("2021-07-10").judged(), 3).trend().readings())
+                .isEqualTo(4);
     }
 }

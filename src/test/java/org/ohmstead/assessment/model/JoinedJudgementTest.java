@@ -217,8 +217,7 @@ class JoinedJudgementTest {
                 joined(quiet, Said.of(7).risenBy(.3).withRisk(.3), Said.of(4).risenBy(.3), LONGEST);
         assertThat(asked.jars().get(6).forecast().trouble()).isEqualTo(Trouble.DRY_OUT);
         assertThat(asked.links().get(4).forecast().trouble()).isNull();
-        StringJudgement noted =
-                joined(quiet, Said.of(7).risenBy(.3).withRisk(.15), Said.of(4), LONGEST);
+        StringJudgement noted = joined(quiet, Said.of(7).risenBy(.3).withRisk(.15), Said.of(4), LONGEST);
         assertThat(reason(noted.jars().get(6), Rule.JAR_RISK).asks()).isEqualTo(Urgency.CLEAR);
         assertThat(noted.jars().get(6).forecast().trouble()).isNull();
         AString risen = rising(0, 0, 0, 0, 0, .2, .3);

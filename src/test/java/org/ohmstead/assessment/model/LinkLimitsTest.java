@@ -147,7 +147,8 @@ class LinkLimitsTest {
     @ParameterizedTest
     @CsvSource({"16, 32, true", "16.5, 32, false", "16, 31.5, false"})
     void aCabledLinksChangeMustExceedTheNoiseOfTheWholeReading(double first, double last, boolean asks) {
-        Reason reason = LinkRules.overBaseline(new Link().cabled(128, first, last).done(), LIMITS);
+        Reason reason =
+                LinkRules.overBaseline(new Link().cabled(128, first, last).done(), LIMITS);
         assertThat(reason != null).isEqualTo(asks);
     }
 
@@ -214,8 +215,8 @@ class LinkLimitsTest {
         "ROW_CABLE, 333.4, true"
     })
     void aDropOverItsLimitIsFound(LinkKind kind, double microohms, boolean found) {
-        Reason reason = LinkRules.drop(
-                new Link().ofKind(kind).carrying(300, microohms).done(), LIMITS);
+        Reason reason =
+                LinkRules.drop(new Link().ofKind(kind).carrying(300, microohms).done(), LIMITS);
         assertThat(reason != null).isEqualTo(found);
         if (reason != null) {
             assertThat(reason.wouldChange())
@@ -230,8 +231,7 @@ class LinkLimitsTest {
         Reason reason = LinkRules.drop(
                 new Link().overKind(overKind, NAN, 3).carrying(300, 120).done(), LIMITS);
         assertThat(reason.asks()).isEqualTo(asks);
-        assertThat(reason.words())
-                .startsWith("Drops 36 mV at the design current of 300.0 A, more than 30 mV.");
+        assertThat(reason.words()).startsWith("Drops 36 mV at the design current of 300.0 A, more than 30 mV.");
         assertThat(reason.words().contains("So does its kind")).isEqualTo(asks == Urgency.CLEAR);
     }
 

@@ -186,7 +186,8 @@ class LinkRulesTest {
     /** The criterion beside an average of 25 µΩ is 30 µΩ: at it a joint passes. */
     @Test
     void atTheInstallationCriterionAJointPasses() {
-        AString string = AString.of(12).surveyed("2018-07-10").everyLinkReads(25).linkReads(4, 30);
+        AString string =
+                AString.of(12).surveyed("2018-07-10").everyLinkReads(25).linkReads(4, 30);
         assertThat(link(string, 4).reasons()).extracting(Reason::rule).doesNotContain(Rule.LINK_INSTALLATION);
         assertThat(asks(link(string.linkReads(4, 30.1), 4), Rule.LINK_INSTALLATION))
                 .isEqualTo(Urgency.RECHECK);

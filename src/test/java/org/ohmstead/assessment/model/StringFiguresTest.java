@@ -53,7 +53,8 @@ class StringFiguresTest {
 
     @Test
     void whereNoVoltsWereReadTheLastOnesStand() {
-        AString string = AString.of(6).surveyed("2018-07-10").withStringVolts(6 * 2.28).surveyed("2019-07-10");
+        AString string =
+                AString.of(6).surveyed("2018-07-10").withStringVolts(6 * 2.28).surveyed("2019-07-10");
         assertThat(figures(withoutVolts(string)).floatVoltsPerCell()).isCloseTo(2.28, within(1e-12));
         assertThat(figures(withoutVolts(AString.of(6).surveyed("2018-07-10"))).floatVoltsPerCell())
                 .isNull();
@@ -116,7 +117,9 @@ class StringFiguresTest {
         string.surveyed("2019-07-10").jarReads(2, 0.625);
         Limits quarter = Limits.standard().with(Limit.JAR_RISE_NOTE, 0.25);
         assertThat(string.judged(quarter).figures().shareNearLimit()).isEqualTo(0.25);
-        assertThat(string.judged(quarter.with(Limit.JAR_RISE_NOTE, 0.26)).figures().shareNearLimit())
+        assertThat(string.judged(quarter.with(Limit.JAR_RISE_NOTE, 0.26))
+                        .figures()
+                        .shareNearLimit())
                 .isZero();
     }
 
@@ -133,9 +136,7 @@ class StringFiguresTest {
         AString halfway = AString.of(5).inServiceSince("2014-07-10").designedForYears(8);
         halfway.surveyed("2018-07-10");
         Limits half = Limits.standard().with(Limit.LIFE_TEST, 0.5);
-        assertThat(halfway.judged(half).advice())
-                .extracting(Advice::kind)
-                .containsExactly(Advice.Kind.TEST_CAPACITY);
+        assertThat(halfway.judged(half).advice()).extracting(Advice::kind).containsExactly(Advice.Kind.TEST_CAPACITY);
         assertThat(halfway.judged(half.with(Limit.LIFE_TEST, 0.51)).advice()).isEmpty();
     }
 
@@ -156,8 +157,8 @@ class StringFiguresTest {
                 .contains("Plan to renew the string: 1 of 5 jars are over their limit.");
         StringJudgement younger = string.designedForYears(4.01).judged();
         assertThat(younger.advice()).extracting(Advice::kind).doesNotContain(Advice.Kind.RENEW_STRING);
-        StringJudgement fewer = string.designedForYears(4)
-                .judged(Limits.standard().with(Limit.RENEW_SHARE, 0.21));
+        StringJudgement fewer =
+                string.designedForYears(4).judged(Limits.standard().with(Limit.RENEW_SHARE, 0.21));
         assertThat(fewer.advice())
                 .extracting(Advice::kind)
                 .contains(Advice.Kind.REPLACE_JARS)

@@ -116,15 +116,18 @@ class StringRulesTest {
                 "-0.05, NaN, RECHECK"
             })
     void aFloatVoltageOffItsSetPointAsks(double off, double before, @Nullable Urgency asks) {
-        Reason reason = StringRules.floatVoltage(new Whole().floatingOff(off, before).done(), LIMITS);
+        Reason reason =
+                StringRules.floatVoltage(new Whole().floatingOff(off, before).done(), LIMITS);
         assertThat(asks(reason)).isEqualTo(asks);
     }
 
     @Test
     void aFloatVoltageIsSaidBesideWhatTheSetPointAsksFor() {
-        Reason reason = StringRules.floatVoltage(new Whole().floatingOff(-0.06, NAN).done(), LIMITS);
+        Reason reason =
+                StringRules.floatVoltage(new Whole().floatingOff(-0.06, NAN).done(), LIMITS);
         assertThat(reason.words())
-                .isEqualTo("Floats at 2.190 V per cell; the set-point asks for 2.250 V at the temperature it was read.");
+                .isEqualTo(
+                        "Floats at 2.190 V per cell; the set-point asks for 2.250 V at the temperature it was read.");
         assertThat(reason.wouldChange()).isEqualTo("Charger set to within 0.020 V per cell.");
         assertThat(reason.recheckDays()).isEqualTo(90);
     }
@@ -145,7 +148,8 @@ class StringRulesTest {
             nullValues = "none",
             value = {"3, none", "3.1, CLEAR", "20, CLEAR"})
     void jarsThatDifferInTemperatureAreNoted(double kelvin, @Nullable Urgency asks) {
-        Reason reason = StringRules.temperatureSpread(new Whole().spreadOver(kelvin).done(), LIMITS);
+        Reason reason =
+                StringRules.temperatureSpread(new Whole().spreadOver(kelvin).done(), LIMITS);
         assertThat(asks(reason)).isEqualTo(asks);
     }
 
@@ -188,7 +192,11 @@ class StringRulesTest {
 
     @Test
     void exactlyHalfOfTheLinksAreNotMost() {
-        AString string = AString.of(3).carrying(300).surveyed("2021-07-10").linkReads(0, 101).linkReads(1, 101);
+        AString string = AString.of(3)
+                .carrying(300)
+                .surveyed("2021-07-10")
+                .linkReads(0, 101)
+                .linkReads(1, 101);
         assertThat(string.judged().reasons()).isEmpty();
     }
 }

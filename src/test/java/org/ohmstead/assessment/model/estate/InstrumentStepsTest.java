@@ -73,7 +73,10 @@ class InstrumentStepsTest {
         says(found, SharedShift.of(errors("NEW", .03, .03, .03, .03)).beyond(NO_REFERENCE));
         assertThat(found.since()).isEqualTo(day(0, 1));
         assertThat(found.days()).isEqualTo(4);
-        assertThat(found.evidence()).extracting(SurveyError::error).containsOnly(.03).hasSize(4);
+        assertThat(found.evidence())
+                .extracting(SurveyError::error)
+                .containsOnly(.03)
+                .hasSize(4);
     }
 
     @Test
@@ -92,7 +95,10 @@ class InstrumentStepsTest {
         for (int string = 0; string < 5; string++) {
             estate.read(string, "OLD", 0, 0).read(string, "NEW", 1, string == 4 ? Double.NaN : .03, .9);
         }
-        assertThat(estate.of("NEW").evidence()).extracting(SurveyError::error).containsOnly(.03).hasSize(4);
+        assertThat(estate.of("NEW").evidence())
+                .extracting(SurveyError::error)
+                .containsOnly(.03)
+                .hasSize(4);
     }
 
     @Test
@@ -156,7 +162,8 @@ class InstrumentStepsTest {
         List<SurveyError> others = counts ? errors("STAYS", .02) : List.of();
         says(
                 estate.of("NEW"),
-                SharedShift.of(errors("NEW", .03, .03, .03, .03)).beyond(SharedShift.ofReference(List.of(), others, 1)));
+                SharedShift.of(errors("NEW", .03, .03, .03, .03))
+                        .beyond(SharedShift.ofReference(List.of(), others, 1)));
     }
 
     @Test
@@ -249,7 +256,10 @@ class InstrumentStepsTest {
     void theFirstSurveyOfEachStringSinceTheStepTells() {
         InstrumentOff found = always(6, then(5, .06, .02, .01)).of("TS");
         assertThat(found.since()).isEqualTo(day(0, 5));
-        assertThat(found.evidence()).extracting(SurveyError::error).containsOnly(.06).hasSize(6);
+        assertThat(found.evidence())
+                .extracting(SurveyError::error)
+                .containsOnly(.06)
+                .hasSize(6);
         assertThat(found.days()).isEqualTo(6);
     }
 
@@ -280,7 +290,10 @@ class InstrumentStepsTest {
         InstrumentOff found = estate.of("TS");
         assertThat(found.since()).isEqualTo(day(0, 5));
         assertThat(found.offset()).isBetween(.075, .095);
-        assertThat(found.evidence()).extracting(SurveyError::error).containsOnly(.06).hasSize(6);
+        assertThat(found.evidence())
+                .extracting(SurveyError::error)
+                .containsOnly(.06)
+                .hasSize(6);
     }
 
     /** Strings that were read with it for the first time since the step tell the whole offset too, and join the evidence. */
@@ -309,7 +322,8 @@ class InstrumentStepsTest {
     })
     void anInstrumentIsOffByRule(double offset, double low, double high, boolean off) {
         assertThat(InstrumentOff.isOff(offset, low, high, .015)).isEqualTo(off);
-        assertThat(new InstrumentOff(offset, low, high, DAY, List.of(), 0).isOff(.015)).isEqualTo(off);
+        assertThat(new InstrumentOff(offset, low, high, DAY, List.of(), 0).isOff(.015))
+                .isEqualTo(off);
     }
 
     @ParameterizedTest

@@ -91,13 +91,10 @@ class LifeCurveTest {
         assertThat(LeavingReason.of(words, withMost)).isEqualTo(end);
     }
 
-    private static final int[] FAILED_AT = {
-        6700, 9120, 12200, 13150, 14300, 17520, 20100, 20900, 22700, 26510, 27490
-    };
+    private static final int[] FAILED_AT = {6700, 9120, 12200, 13150, 14300, 17520, 20100, 20900, 22700, 26510, 27490};
     private static final int[] RUNNING_AT = {
-        6950, 7820, 8790, 9660, 9820, 11310, 11690, 11850, 11880, 12140, 12870, 13330, 13470,
-        14040, 17540, 17890, 18450, 18960, 18980, 19410, 20100, 20150, 20320, 23490, 27410,
-        27890, 28100
+        6950, 7820, 8790, 9660, 9820, 11310, 11690, 11850, 11880, 12140, 12870, 13330, 13470, 14040, 17540, 17890,
+        18450, 18960, 18980, 19410, 20100, 20150, 20320, 23490, 27410, 27890, 28100
     };
 
     /** Distances at which shock absorbers failed or were still running; a thousand is read as a year. */
@@ -129,7 +126,8 @@ class LifeCurveTest {
         assertThat(life.tenth().value()).isCloseTo(13.6000347, within(1e-3));
         assertThat(life.tenth().low()).isLessThan(13.6).isPositive();
         assertThat(life.half().value()).isCloseTo(27.7187181 * Math.pow(Math.log(2), 0.316408603935), within(1e-3));
-        assertThat(life.line()).isEqualTo(new LifeLine(life.scale().value(), life.shape().value()));
+        assertThat(life.line())
+                .isEqualTo(new LifeLine(life.scale().value(), life.shape().value()));
     }
 
     /** From new to a quarter beyond the oldest, 28.1: Weibull's exp(−(t/27.719)^3.1605). */

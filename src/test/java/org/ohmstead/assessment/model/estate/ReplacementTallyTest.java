@@ -136,8 +136,7 @@ class ReplacementTallyTest {
         tally.add("N", "A", FITTED, chances(.6, .2), null);
         ForecastLine line = tally.forecast().total();
         assertThat(line.already().expected()).isEqualTo(.6, within(1e-9));
-        assertThat(line.byQuarter().get(0).expected())
-                .isEqualTo(.4 * (1 - Math.pow(.8, 50 / 365.25)), within(1e-9));
+        assertThat(line.byQuarter().get(0).expected()).isEqualTo(.4 * (1 - Math.pow(.8, 50 / 365.25)), within(1e-9));
     }
 
     @Test
@@ -169,7 +168,10 @@ class ReplacementTallyTest {
         }
         ReplacementForecast forecast = tally.forecast();
         assertThat(forecast.byArea()).extracting(ForecastLine::area).isSorted().hasSize(8);
-        assertThat(forecast.byJarType()).extracting(ForecastLine::jarType).isSorted().hasSize(5);
+        assertThat(forecast.byJarType())
+                .extracting(ForecastLine::jarType)
+                .isSorted()
+                .hasSize(5);
         assertThat(forecast.byAreaAndJarType())
                 .extracting(line -> line.area() + "/" + line.jarType())
                 .isSorted()

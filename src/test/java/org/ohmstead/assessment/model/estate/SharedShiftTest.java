@@ -74,10 +74,7 @@ class SharedShiftTest {
         surveys.add(on(0, .63));
         double away = .6 / Math.sqrt(SURVEY + OF_DAY);
         double weight = 2.5 / away;
-        is(
-                SharedShift.of(surveys),
-                (4 * .03 + weight * .63) / (4 + weight),
-                SURVEY / (4 + weight) + OF_DAY);
+        is(SharedShift.of(surveys), (4 * .03 + weight * .63) / (4 + weight), SURVEY / (4 + weight) + OF_DAY);
     }
 
     /** Of an even number the middle lies half way between the middle two: both ends are 4 sd from it, and balance. */
@@ -116,8 +113,7 @@ class SharedShiftTest {
         double north = 1 / (2 * (SURVEY / 2 + OF_DAY) + .02 * .02);
         double south = 1 / (2 * (SURVEY + OF_DAY) + .02 * .02);
         is(
-                SharedShift.ofReference(
-                        List.of(), List.of(by("N", 0, .02), by("S", 0, -.01), by("N", 0, .02)), 2),
+                SharedShift.ofReference(List.of(), List.of(by("N", 0, .02), by("S", 0, -.01), by("N", 0, .02)), 2),
                 (.02 * north - .01 * south) / (1e4 + north + south),
                 1 / (1e4 + north + south));
     }
