@@ -101,7 +101,7 @@ class Problems {
         return answer(ProblemKind.NOT_ALLOWED, message(e), request, response);
     }
 
-    private static @Nullable ResponseEntity<ProblemDetail> answer(
+    static @Nullable ResponseEntity<ProblemDetail> answer(
             ProblemKind kind, String detail, HttpServletRequest request, HttpServletResponse response)
             throws IOException {
         if (isApi(request)) {
