@@ -111,7 +111,7 @@ class Problems {
         return null;
     }
 
-    private static boolean isApi(HttpServletRequest request) {
+    static boolean isApi(HttpServletRequest request) {
         return request.getRequestURI().startsWith(request.getContextPath() + "/api/");
     }
 
