@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.assessment.model.Doubt.Kind;
+import org.ohmstead.kernel.LinkKind;
 
 class DoubtsTest {
 
@@ -98,5 +99,45 @@ class DoubtsTest {
         assertThat(words(string.judged(), Kind.BASELINE_MISSING)).endsWith("for jar 1, 2, 3, 4, 5, 6.");
         string.withJar(7, "2019-01-10", null, NAN).withJar(8, "2019-01-10", null, NAN);
         assertThat(words(string.judged(), Kind.BASELINE_MISSING)).endsWith("for jar 1, 2, 3, 4, 5, 6 and 2 more.");
+    }
+
+    /** An instrument or a temperature counts as another one beside the survey that most baselines come from. */
+    @Test
+    void instrumentAndTemperatureAreThoseOfTheBaselinesSurvey() {
+        AString string = AString.of(6).surveyed("2018-02-01").withInstrument("TS-9").atCelsius(12);
+        string.surveyed("2018-07-10").surveyed("2019-07-10");
+        assertThat(kinds(string.judged())).isEmpty();
+        StringJudgement other = string.withInstrument("TS-9").atCelsius(12).judged();
+        assertThat(kinds(other)).containsExactly(Kind.OTHER_INSTRUMENT, Kind.TEMPERATURE_OFF_BASELINE);
+        assertThat(words(other, Kind.OTHER_INSTRUMENT)).startsWith("Read with instrument TS-9, the baseline with TS-1:");
+    }
+
+    @Test
+    void aReferenceIsHeldAgainstTheJarsThatRestOnItOnly() {
+        AString string = AString.of(6).withReference(0.4).withJar(6, "2019-01-10", null, NAN);
+        string.surveyed("2018-07-10").everyJarReads(0.4);
+        string.surveyed("2019-07-10").everyJarReads(0.52).jarReads(6, 0.4);
+        assertThat(kinds(string.judged())).contains(Kind.BASELINE_PROVISIONAL).doesNotContain(Kind.REFERENCE_UNFIT);
+    }
+
+    @Test
+    void linksAreNamed() {
+        StringJudgement judged = AString.of(6)
+                .withLink(3, LinkKind.STRAP, 2, null)
+                .surveyed("2018-07-10")
+                .linkReads(3, 40, NAN)
+                .judged();
+        assertThat(words(judged, Kind.STRAPS_MISSING)).isEqualTo("Not every strap was read of link 3.");
+    }
+
+    /** A quarter exactly is no more than a quarter. */
+    @ParameterizedTest
+    @CsvSource({"0.25, false", "0.249, true"})
+    void aJointMoveMustExceedItsLimit(double limit, boolean said) {
+        AString string = AString.of(6).surveyed("2018-07-10").everyJarReads(0.5);
+        string.surveyed("2019-07-10").everyJarReads(0.625);
+        assertThat(kinds(string.judged(Limits.standard().with(Limit.SURVEY_SHIFT, limit)))
+                        .contains(Kind.SURVEY_SHIFT))
+                .isEqualTo(said);
     }
 }

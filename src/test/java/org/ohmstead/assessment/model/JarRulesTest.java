@@ -298,4 +298,31 @@ class JarRulesTest {
         assertThat(jar(string.surveyed("2021-07-10").judged(), 3).trend().readings())
                 .isEqualTo(4);
     }
+
+    /** Each survey has a median of its own: 12 % over .40, then 22 % over .50. */
+    @Test
+    void aReadingIsHeldAgainstTheLotInItsOwnSurvey() {
+        AString string = AString.of(24).surveyed("2018-07-10").everyJarReads(0.4).jarReads(7, 0.45);
+        string.surveyed("2019-07-10").everyJarReads(0.5).jarReads(7, 0.61);
+        assertThat(reason(jar(string.judged(), 7), Rule.JAR_OVER_LOT).asks()).isEqualTo(Urgency.PLAN);
+    }
+
+    @Test
+    void twoReadingsAreEnoughForAStepAndOneIsNot() {
+        AString string = AString.of(24).surveyed("2018-07-10");
+        assertThat(OhmicEvidence.of(new Panel(string.history(), Limits.standard()), 7, Limits.standard())
+                        .step())
+                .isNaN();
+        string.surveyed("2019-07-10").jarChanges(7, 1.18);
+        assertThat(reason(jar(string.judged(), 7), Rule.JAR_STEP).asks()).isEqualTo(Urgency.RECHECK);
+    }
+
+    /** The string moved by 20 and 30 %, the jar by as much as both together; between them it was misread. */
+    @Test
+    void comingBackIsNoStepEvenWhereTheStringMoves() {
+        AString string = AString.of(24).surveyed("2018-07-10");
+        string.surveyed("2019-07-10").everyJarChanges(1.2).jarReads(7, 0.9);
+        string.surveyed("2020-07-10").everyJarChanges(1.56);
+        assertThat(jar(string.judged(), 7).reasons()).extracting(Reason::rule).doesNotContain(Rule.JAR_STEP);
+    }
 }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
-import org.ohmstead.kernel.Conductor;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.ohmstead.kernel.Conductor.Flexibility;
+import org.ohmstead.kernel.Conductor;
 import org.ohmstead.kernel.LinkKind;
 import org.ohmstead.kernel.Urgency;
 
@@ -316,5 +318,55 @@ class LinkRulesTest {
         assertThat(link(string, 6).combinedMicroohms()).isNull();
         assertThat(link(string, 6).reasons()).extracting(Reason::rule).containsExactly(Rule.LINK_NOT_READ);
         assertThat(link(string, 5).combinedMicroohms()).isNotNull();
+    }
+
+    @Test
+    void aRemakeMakesItsOwnLinkAnew() {
+        StringJudgement judged = settled().withLinkRemade(4, "2020-03-01").judged();
+        assertThat(judged.links())
+                .filteredOn(link -> link.madeOn().equals(LocalDate.parse("2020-03-01")))
+                .extracting(LinkJudgement::ordinal)
+                .containsExactly(4);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 0, 1", "12, 11, 12"})
+    void aJarAtTheEndOfTheStringMakesItsTerminalLinkAnewToo(int position, int one, int other) {
+        StringJudgement judged =
+                settled().withJar(position, "2020-03-01", null, Double.NaN).judged();
+        assertThat(judged.links())
+                .filteredOn(link -> link.madeOn().equals(LocalDate.parse("2020-03-01")))
+                .extracting(LinkJudgement::ordinal)
+                .containsExactly(one, other);
+    }
+
+    @Test
+    void aLinkNeverReadIsComparedWithNothing() {
+        LinkJudgement link = link(AString.of(6).surveyed("2018-07-10").linkReads(3, Double.NaN), 3);
+        assertThat(link.changeOnKind()).isNull();
+        assertThat(link.kindAverageMicroohms()).isNull();
+        assertThat(link.dropMillivolts()).isNull();
+    }
+
+    @Test
+    void oneStrapOfThreeIsSaidToBeOne() {
+        LinkJudgement link = link(
+                AString.of(6)
+                        .withLink(3, LinkKind.STRAP, 3, null)
+                        .surveyed("2018-07-10")
+                        .linkReads(3, 40, Double.NaN, 0),
+                3);
+        assertThat(link.reasons())
+                .extracting(Reason::words)
+                .containsExactly("Only 1 of 3 straps were read: they cannot be combined.");
+    }
+
+    /** Each survey has an average of its own: half over 24 µΩ, then half over 48 µΩ. */
+    @Test
+    void aReadingIsHeldAgainstTheAverageOfItsOwnSurvey() {
+        AString string = AString.of(12).inServiceSince("2010-01-10");
+        string.surveyed("2018-07-10").everyLinkReads(24).linkReads(4, 36);
+        string.surveyed("2019-07-10").everyLinkReads(48).linkReads(4, 72);
+        assertThat(asks(link(string, 4), Rule.LINK_OVER_KIND)).isEqualTo(Urgency.PLAN);
     }
 }

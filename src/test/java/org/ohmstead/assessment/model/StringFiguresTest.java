@@ -173,4 +173,101 @@ class StringFiguresTest {
         assertThat(judged.reasons()).extracting(Reason::rule).containsExactly(Rule.STRING_RIPPLE, Rule.STRING_FLOAT);
         assertThat(judged.headline()).startsWith("Plan: Ripple current is 7.0 A rms per 100 Ah, more than 5.0");
     }
+
+    /** The largest rise over the baseline; what was never read has none. */
+    @Test
+    void theWeakestJarAndLinkHaveTheLargestRise() {
+        AString string = AString.of(8).surveyed("2018-07-10").jarReads(3, NAN).linkReads(2, NAN);
+        string.surveyed("2019-07-10").jarReads(3, NAN).linkReads(2, NAN);
+        string.jarChanges(5, 1.1).linkReads(4, 29);
+        assertThat(figures(string).weakestPosition()).isEqualTo(5);
+        assertThat(figures(string).weakestLink()).isEqualTo(4);
+    }
+
+    @Test
+    void inAFirstSurveyTheWeakestStandFarthestOverTheirLike() {
+        AString string = AString.of(8).surveyed("2018-07-10").jarReads(2, 0.5).linkReads(3, 30);
+        assertThat(figures(string).weakestPosition()).isEqualTo(2);
+        assertThat(figures(string).weakestLink()).isEqualTo(3);
+        assertThat(figures(AString.of(8)).weakestPosition()).isNull();
+        assertThat(figures(AString.of(8)).weakestLink()).isNull();
+    }
+
+    /** Of four jars one has no baseline: one of three. */
+    @Test
+    void jarsWithoutABaselineAreLeftOutOfTheShareNearTheLimit() {
+        AString string = AString.of(4).withJar(4, "2019-01-10", null, NAN);
+        string.surveyed("2018-07-10").surveyed("2019-07-10").jarChanges(2, 1.3);
+        assertThat(figures(string).shareNearLimit()).isCloseTo(1 / 3.0, within(1e-12));
+    }
+
+    private static StringJudgement twoOfEach() {
+        AString string = AString.of(24).surveyed("2018-07-10");
+        for (String day : new String[] {"2019-07-10", "2020-07-10"}) {
+            string.surveyed(day).jarChanges(3, 1.6).jarChanges(9, 1.9).jarChanges(12, 1.7);
+            string.linkReads(4, 40).linkReads(15, 50).linkReads(20, 45);
+        }
+        return string.judged();
+    }
+
+    @Test
+    void theHeadlineTellsTheFarthestJarAndCountsTheOthers() {
+        assertThat(twoOfEach().headline()).startsWith("Act: jar 9 – Impedance").endsWith(" And 5 more.");
+    }
+
+    @Test
+    void theHeadlineTellsTheFarthestLinkWhereNoJarAsksAsMuch() {
+        AString string = AString.of(24).surveyed("2018-07-10");
+        for (String day : new String[] {"2019-07-10", "2020-07-10"}) {
+            string.surveyed(day).linkReads(4, 40).linkReads(15, 50).linkReads(20, 45);
+        }
+        assertThat(string.judged().headline())
+                .startsWith("Act: link 15 – Its resistance, 50.0 µΩ")
+                .endsWith(" And 2 more.");
+    }
+
+    @Test
+    void aHeadlineOfOneFindingCountsNoOthers() {
+        AString string = AString.of(24).surveyed("2018-07-10").surveyed("2019-07-10").jarIsAt(9, 36);
+        assertThat(string.judged().headline()).isEqualTo("Act: jar 9 – Is 11.0 K warmer than the median jar (36.0 °C).");
+    }
+
+    @Test
+    void theHeadlineOfAClearStringCountsTheJarsRead() {
+        AString string = AString.of(6).withJar(3, "2019-08-01", null, NAN);
+        string.surveyed("2018-07-10").surveyed("2019-07-10");
+        assertThat(string.judged().headline()).isEqualTo("Nothing asks for attention; 5 of 6 jars have been read.");
+    }
+
+    @Test
+    void jarsAndLinksAreReadAgainOrWorkedOnByName() {
+        assertThat(twoOfEach().advice())
+                .extracting(Advice::words)
+                .containsExactly(
+                        "Remake link 4, 15, 20 with charger and load off, then read as left.",
+                        "Test alone or replace jar 3, 9, 12.");
+        AString once = AString.of(24).surveyed("2018-07-10").surveyed("2019-07-10");
+        once.jarChanges(7, 1.6).linkReads(4, 40);
+        assertThat(once.judged().advice())
+                .extracting(Advice::words)
+                .containsExactly("Read again: jar 7; link 4.");
+    }
+
+    /** One of five is a fifth. */
+    @Test
+    void aFifthOfTheJarsOverALimitAsksForACapacityTest() {
+        AString string = AString.of(5).surveyed("2018-07-10").surveyed("2019-07-10").jarChanges(2, 1.3);
+        string.surveyed("2020-07-10").jarChanges(2, 1.4);
+        assertThat(string.judged().advice())
+                .extracting(Advice::kind)
+                .containsExactly(Advice.Kind.TEST_CAPACITY);
+        assertThat(string.judged(Limits.standard().with(Limit.RENEW_SHARE, 0.21)).advice())
+                .extracting(Advice::kind)
+                .containsExactly(Advice.Kind.REPLACE_JARS);
+    }
+
+    @Test
+    void aJudgementNamesItsSurvey() {
+        assertThat(AString.of(5).surveyed("2018-07-10").judged().surveyId()).isEqualTo(1);
+    }
 }

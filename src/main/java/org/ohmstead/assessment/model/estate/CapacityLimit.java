@@ -110,14 +110,13 @@ public record CapacityLimit(double logLimit, double low, double high, double spr
 
     /** Between two points of the grid the belief is spread evenly. */
     private static double quantile(double[] values, double[] share, double wanted) {
-        double sum = 0;
-        for (int i = 0; i < values.length; i++) {
-            if (sum + share[i] >= wanted) {
-                double step = values[1] - values[0];
-                return values[i] - step / 2 + step * (wanted - sum) / share[i];
-            }
-            sum += share[i];
+        double below = 0;
+        int i = 0;
+        while (below + share[i] < wanted) {
+            below += share[i];
+            i++;
         }
-        return values[values.length - 1];
+        double step = values[1] - values[0];
+        return values[i] - step / 2 + step * (wanted - below) / share[i];
     }
 }

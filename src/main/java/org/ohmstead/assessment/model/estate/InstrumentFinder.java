@@ -166,9 +166,6 @@ public final class InstrumentFinder {
 
     /** Before the rest of the estate is asked. */
     private boolean isWorthALook(List<SurveyError> evidence) {
-        if (evidence.size() < LEAST_SURVEYS) {
-            return false;
-        }
         SharedShift alone = SharedShift.of(evidence).scaled(factor);
         return alone.mean() * alone.mean() > STEP_NEEDS / 2 * alone.variance();
     }

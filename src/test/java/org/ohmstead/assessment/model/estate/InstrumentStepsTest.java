@@ -80,6 +80,17 @@ class InstrumentStepsTest {
     }
 
     @Test
+    void eachInstrumentIsToldByItsOwnSurveys() {
+        Estate estate = new Estate();
+        for (int string = 0; string < 4; string++) {
+            estate.read(string, "OLD", 0, 0).read(string, "NEW", 1, .03);
+            estate.read(10 + string, "OLD", 0, 0).read(10 + string, "OTHER", 1, -.05);
+        }
+        assertThat(estate.of("NEW").evidence()).extracting(SurveyError::error).containsOnly(.03).hasSize(4);
+        assertThat(estate.of("OTHER").evidence()).extracting(SurveyError::error).containsOnly(-.05).hasSize(4);
+    }
+
+    @Test
     void threeStringsTellNothing() {
         Estate estate = new Estate();
         for (int string = 0; string < 3; string++) {

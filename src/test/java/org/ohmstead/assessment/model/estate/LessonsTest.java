@@ -154,6 +154,19 @@ class LessonsTest {
         assertThat(limit.failed()).isEqualTo(5);
     }
 
+    /** Eight hundred at one rise of which half failed: there the limit is, though all together are most unlikely. */
+    @Test
+    void manyTestsDrownInNoRounding() {
+        List<TestedJar> tests = new ArrayList<>();
+        for (int i = 0; i < 800; i++) {
+            tests.add(new TestedJar(.45, i % 2 == 0));
+        }
+        CapacityLimit limit = CapacityLimit.learn(tests, STANDARD);
+        assertThat(limit.logLimit()).isEqualTo(.45, within(.005));
+        assertThat(limit.low()).isBetween(.42, .45);
+        assertThat(limit.high()).isBetween(.45, .48);
+    }
+
     @Test
     void fiveOfEachAreNeeded() {
         assertThat(CapacityLimit.learn(tellingNothing(5, 5), STANDARD)).isNotNull();
