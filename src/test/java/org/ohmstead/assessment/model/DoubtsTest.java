@@ -104,12 +104,14 @@ class DoubtsTest {
     /** An instrument or a temperature counts as another one beside the survey that most baselines come from. */
     @Test
     void instrumentAndTemperatureAreThoseOfTheBaselinesSurvey() {
-        AString string = AString.of(6).surveyed("2018-02-01").withInstrument("TS-9").atCelsius(12);
+        AString string =
+                AString.of(6).surveyed("2018-02-01").withInstrument("TS-9").atCelsius(12);
         string.surveyed("2018-07-10").surveyed("2019-07-10");
         assertThat(kinds(string.judged())).isEmpty();
         StringJudgement other = string.withInstrument("TS-9").atCelsius(12).judged();
         assertThat(kinds(other)).containsExactly(Kind.OTHER_INSTRUMENT, Kind.TEMPERATURE_OFF_BASELINE);
-        assertThat(words(other, Kind.OTHER_INSTRUMENT)).startsWith("Read with instrument TS-9, the baseline with TS-1:");
+        assertThat(words(other, Kind.OTHER_INSTRUMENT))
+                .startsWith("Read with instrument TS-9, the baseline with TS-1:");
     }
 
     @Test

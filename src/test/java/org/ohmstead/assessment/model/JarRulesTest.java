@@ -302,7 +302,8 @@ class JarRulesTest {
     /** Each survey has a median of its own: 12 % over .40, then 22 % over .50. */
     @Test
     void aReadingIsHeldAgainstTheLotInItsOwnSurvey() {
-        AString string = AString.of(24).surveyed("2018-07-10").everyJarReads(0.4).jarReads(7, 0.45);
+        AString string =
+                AString.of(24).surveyed("2018-07-10").everyJarReads(0.4).jarReads(7, 0.45);
         string.surveyed("2019-07-10").everyJarReads(0.5).jarReads(7, 0.61);
         assertThat(reason(jar(string.judged(), 7), Rule.JAR_OVER_LOT).asks()).isEqualTo(Urgency.PLAN);
     }

@@ -7,8 +7,8 @@ import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.ohmstead.kernel.Conductor.Flexibility;
 import org.ohmstead.kernel.Conductor;
+import org.ohmstead.kernel.Conductor.Flexibility;
 import org.ohmstead.kernel.LinkKind;
 import org.ohmstead.kernel.Urgency;
 

@@ -228,8 +228,10 @@ class StringFiguresTest {
 
     @Test
     void aHeadlineOfOneFindingCountsNoOthers() {
-        AString string = AString.of(24).surveyed("2018-07-10").surveyed("2019-07-10").jarIsAt(9, 36);
-        assertThat(string.judged().headline()).isEqualTo("Act: jar 9 – Is 11.0 K warmer than the median jar (36.0 °C).");
+        AString string =
+                AString.of(24).surveyed("2018-07-10").surveyed("2019-07-10").jarIsAt(9, 36);
+        assertThat(string.judged().headline())
+                .isEqualTo("Act: jar 9 – Is 11.0 K warmer than the median jar (36.0 °C).");
     }
 
     @Test
@@ -248,20 +250,18 @@ class StringFiguresTest {
                         "Test alone or replace jar 3, 9, 12.");
         AString once = AString.of(24).surveyed("2018-07-10").surveyed("2019-07-10");
         once.jarChanges(7, 1.6).linkReads(4, 40);
-        assertThat(once.judged().advice())
-                .extracting(Advice::words)
-                .containsExactly("Read again: jar 7; link 4.");
+        assertThat(once.judged().advice()).extracting(Advice::words).containsExactly("Read again: jar 7; link 4.");
     }
 
     /** One of five is a fifth. */
     @Test
     void aFifthOfTheJarsOverALimitAsksForACapacityTest() {
-        AString string = AString.of(5).surveyed("2018-07-10").surveyed("2019-07-10").jarChanges(2, 1.3);
+        AString string =
+                AString.of(5).surveyed("2018-07-10").surveyed("2019-07-10").jarChanges(2, 1.3);
         string.surveyed("2020-07-10").jarChanges(2, 1.4);
-        assertThat(string.judged().advice())
-                .extracting(Advice::kind)
-                .containsExactly(Advice.Kind.TEST_CAPACITY);
-        assertThat(string.judged(Limits.standard().with(Limit.RENEW_SHARE, 0.21)).advice())
+        assertThat(string.judged().advice()).extracting(Advice::kind).containsExactly(Advice.Kind.TEST_CAPACITY);
+        assertThat(string.judged(Limits.standard().with(Limit.RENEW_SHARE, 0.21))
+                        .advice())
                 .extracting(Advice::kind)
                 .containsExactly(Advice.Kind.REPLACE_JARS);
     }

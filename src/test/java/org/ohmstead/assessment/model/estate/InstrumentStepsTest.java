@@ -86,8 +86,14 @@ class InstrumentStepsTest {
             estate.read(string, "OLD", 0, 0).read(string, "NEW", 1, .03);
             estate.read(10 + string, "OLD", 0, 0).read(10 + string, "OTHER", 1, -.05);
         }
-        assertThat(estate.of("NEW").evidence()).extracting(SurveyError::error).containsOnly(.03).hasSize(4);
-        assertThat(estate.of("OTHER").evidence()).extracting(SurveyError::error).containsOnly(-.05).hasSize(4);
+        assertThat(estate.of("NEW").evidence())
+                .extracting(SurveyError::error)
+                .containsOnly(.03)
+                .hasSize(4);
+        assertThat(estate.of("OTHER").evidence())
+                .extracting(SurveyError::error)
+                .containsOnly(-.05)
+                .hasSize(4);
     }
 
     @Test

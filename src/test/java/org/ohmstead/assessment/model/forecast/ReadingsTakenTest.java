@@ -114,7 +114,17 @@ class ReadingsTakenTest {
 
     /** Within a fifth of a decade, 58 %, of a power of ten beside the string's median. */
     @ParameterizedTest
-    @CsvSource({"4.1, .41", ".0041, .41", "410, .41", "1.0, 1.0", ".1, .1", "6.33, .633", "6.35, 6.35", "2.53, .253", "2.52, 2.52"})
+    @CsvSource({
+        "4.1, .41",
+        ".0041, .41",
+        "410, .41",
+        "1.0, 1.0",
+        ".1, .1",
+        "6.33, .633",
+        "6.35, 6.35",
+        "2.53, .253",
+        "2.52, 2.52"
+    })
     void aSlippedPointOfAJarIsPutBack(double read, double taken) {
         Survey survey = new Survey();
         survey.ohmic[3] = read;
@@ -154,8 +164,7 @@ class ReadingsTakenTest {
         for (int unit = 0; unit < 2; unit++) {
             double factor = unit == 0 ? 1 : 1000;
             StringOf string = StringOf.jars(12).surveyedOn(DAY).surveyedOn(DAY.plusDays(182));
-            string.surveyedOn(
-                    DAY.plusDays(364), (ohmic, volts, links) -> Arrays.setAll(ohmic, i -> factor * ohmic[i]));
+            string.surveyedOn(DAY.plusDays(364), (ohmic, volts, links) -> Arrays.setAll(ohmic, i -> factor * ohmic[i]));
             rise[unit] = string.forecast().commonRise();
         }
         assertThat(rise[1]).isCloseTo(rise[0], within(1e-9));
