@@ -369,4 +369,14 @@ class LinkRulesTest {
         string.surveyed("2019-07-10").everyLinkReads(48).linkReads(4, 72);
         assertThat(asks(link(string, 4), Rule.LINK_OVER_KIND)).isEqualTo(Urgency.PLAN);
     }
+
+    /** Remade on the day of a survey, the reading counts as taken after. */
+    @Test
+    void aReadingOnTheDayOfARemakeIsTheFirstOfTheNewJoint() {
+        AString string = settled().withLinkRemade(4, "2020-07-10");
+        assertThat(link(string, 4).readOn()).isEqualTo(LocalDate.parse("2020-07-10"));
+        string.surveyed("2021-07-10");
+        assertThat(link(string, 4).baseline().takenOn()).isEqualTo(LocalDate.parse("2020-07-10"));
+        assertThat(link(string, 5).baseline().takenOn()).isEqualTo(LocalDate.parse("2018-07-10"));
+    }
 }
