@@ -326,4 +326,22 @@ class JarRulesTest {
         string.surveyed("2020-07-10").everyJarChanges(1.56);
         assertThat(jar(string.judged(), 7).reasons()).extracting(Reason::rule).doesNotContain(Rule.JAR_STEP);
     }
+
+    /** Over the last sixty: four early ones that stood twice as high are past. */
+    @Test
+    void aTrendRestsOnTheLastSixtyReadings() {
+        AString string = AString.of(3).inServiceSince("2010-01-10");
+        for (int month = 0; month < 64; month++) {
+            double share = month < 4 ? 2 : 1 + 0.01 * month;
+            string.surveyed(LocalDate.parse("2010-07-10").plusMonths(month).toString())
+                    .jarReads(2, 0.4 * share)
+                    .linkReads(2, 25 * share);
+        }
+        Trend ofJar = jar(string.judged(), 2).trend();
+        assertThat(ofJar.readings()).isEqualTo(60);
+        assertThat(ofJar.perYear()).isCloseTo(0.06, within(0.0005));
+        Trend ofLink = string.judged().links().get(2).trend();
+        assertThat(ofLink.readings()).isEqualTo(60);
+        assertThat(ofLink.perYear()).isCloseTo(0.06, within(0.0005));
+    }
 }
