@@ -249,7 +249,8 @@ class JarBaselineTest {
     /** A jar's own temperature, else that of the survey's median jar: 10 K colder reads 10 % more here. */
     @Test
     void aJarWithoutATemperatureIsReferredByThatOfTheOthers() {
-        AString string = AString.of(6).withCoefficient(-0.01).surveyed("2018-07-10").jarReads(3, 0.4);
+        AString string =
+                AString.of(6).withCoefficient(-0.01).surveyed("2018-07-10").jarReads(3, 0.4);
         string.surveyed("2019-07-10").atCelsius(15).jarReads(3, 0.44).jarIsAt(3, Double.NaN);
         assertThat(jar(string, 3).changeOnBaseline()).isCloseTo(0, within(1e-9));
         assertThat(jar(string.jarIsAt(3, 25), 3).changeOnBaseline()).isCloseTo(0.1, within(1e-9));
