@@ -4,6 +4,8 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.chart.Tile;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Urgency;
@@ -22,9 +24,11 @@ import org.springframework.web.bind.annotation.RequestParam;
 class EstateController {
 
     private final EstateOverview overview;
+    private final Access access;
 
-    EstateController(EstateOverview overview) {
+    EstateController(EstateOverview overview, Access access) {
         this.overview = overview;
+        this.access = access;
     }
 
     @GetMapping("/")
@@ -53,6 +57,7 @@ class EstateController {
     String site(@PathVariable String code, Model model) {
         common(model);
         model.addAttribute("site", overview.site(code));
+        model.addAttribute("mayHandIn", access.current().may(Permission.HAND_IN_SURVEYS));
         return "overview/site";
     }
 

@@ -81,6 +81,7 @@ class RoundPages {
         model.addAttribute("area", area);
         model.addAttribute("areas", register.areas());
         model.addAttribute("mayPlan", access.current().may(Permission.EDIT_REGISTER));
+        model.addAttribute("mayHandIn", access.current().may(Permission.HAND_IN_SURVEYS));
         try {
             model.addAttribute("plan", rounds.suggest(from, to, visits, area.isEmpty() ? null : area));
         } catch (Refused e) {
@@ -123,6 +124,7 @@ class RoundPages {
         model.addAttribute("parts", packs.parts(id));
         model.addAttribute("today", rounds.todayAt(round.siteCode()));
         model.addAttribute("mayPlan", access.current().may(Permission.EDIT_REGISTER));
+        model.addAttribute("mayHandIn", access.current().may(Permission.HAND_IN_SURVEYS));
         return "programme/round";
     }
 
