@@ -37,9 +37,8 @@ class LeftOut extends OncePerRequestFilter {
         Asked(HttpServletRequest request) {
             super(request);
             request.getParameterMap().forEach((name, values) -> {
-                String[] said = Arrays.stream(values)
-                        .filter(value -> !value.isEmpty())
-                        .toArray(String[]::new);
+                String[] said =
+                        Arrays.stream(values).filter(value -> !value.isEmpty()).toArray(String[]::new);
                 if (said.length > 0) {
                     parameters.put(name, said);
                 }

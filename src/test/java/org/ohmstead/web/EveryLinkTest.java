@@ -87,7 +87,8 @@ class EveryLinkTest {
         int status = result.getResponse().getStatus();
         String type = String.valueOf(result.getResponse().getContentType());
         if (status >= 400) {
-            faults.add(address + " answers " + status + " " + result.getResponse().getErrorMessage());
+            faults.add(
+                    address + " answers " + status + " " + result.getResponse().getErrorMessage());
         } else if (status == 200 && type.startsWith(MediaType.TEXT_HTML_VALUE)) {
             read(address, result.getResponse().getContentAsString());
         }
