@@ -231,4 +231,19 @@ class KnownWorkTest {
         assertThat(RecordedWork.yearsInService(plan, SURVEYED)).isCloseTo(4, within(1e-12));
         assertThat(RecordedWork.yearsInService(plan, BEGAN.minusDays(9))).isZero();
     }
+
+    @Test
+    void aJarFittedStartsItsVoltsAnewAndIsToldItsOwnValueWhenNew() {
+        ForecastState state = risen(6, SURVEYED.minusDays(365));
+        state.jars.common.restart(1, Math.log(.4), .01);
+        state.jars.surveys = 1;
+        Arrays.fill(state.volts.shortProbability, .9);
+        List<JarSpell> spells = withBaselines(.40, .41, .42, .43, .44, .45);
+        spells.add(spell(2, SURVEYED, .44));
+        StringPlan plan = StringOf.jars(6).plan();
+        new RecordedWork(plan, spells, List.of())
+                .apply(state, SURVEYED, new Baselines(plan, spells, OhmicKind.IMPEDANCE));
+        assertThat(state.volts.shortProbability).containsExactly(.9, 0, .9, .9, .9, .9);
+        assertThat(state.jars.units[1].healthy.expected()).isBetween(.5 * Math.log(1.1), Math.log(1.1));
+    }
 }

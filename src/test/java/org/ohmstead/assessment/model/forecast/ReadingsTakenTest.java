@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ohmstead.assessment.model.JarTypeFacts;
+import org.ohmstead.assessment.model.StringPlan;
 import org.ohmstead.assessment.model.SurveyReadings;
 import org.ohmstead.kernel.OhmicKind;
 
@@ -180,6 +182,17 @@ class ReadingsTakenTest {
         survey.onFloat = false;
         assertThat(LogReadings.voltsPerCell(StringOf.jars(5).plan(), survey.done()))
                 .containsOnly(NAN);
+    }
+
+    @Test
+    void voltsAreSharedByTheCellsOfAJar() {
+        StringPlan plan = StringOf.jars(5).plan();
+        JarTypeFacts one = plan.jarType();
+        JarTypeFacts six = new JarTypeFacts(
+                "T6", one.technology(), 6, 12, 400, 2.25, NAN, OhmicKind.IMPEDANCE, NAN, 15, 25);
+        Survey survey = new Survey();
+        Arrays.fill(survey.volts, 13.5);
+        assertThat(LogReadings.voltsPerCell(plan.with(six), survey.done())).containsOnly(2.25);
     }
 
     private static LastSurvey then(LastSurvey before, LocalDate day, @Nullable String instrument, OhmicKind kind) {

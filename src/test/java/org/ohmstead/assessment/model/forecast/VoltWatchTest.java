@@ -135,4 +135,34 @@ class VoltWatchTest {
             assertThat(other.variance).isEqualTo(told.variance);
         }
     }
+
+    /**
+     * Bayes by hand on a first reading: own scatter .004 V, a first level worth .11 readings, shorts .004 a year. Sound is
+     * Student's law with four degrees of freedom, .375 (1 + t²/4)^−2.5; shorted is as likely in each decade of the fall from
+     * two deviations to .4 V, fading to a tenth and less below.
+     */
+    @ParameterizedTest
+    @CsvSource({"0", ".01", ".03", ".06", ".2", ".6"})
+    void aFirstReadingIsWeighedBetweenSoundAndShorted(double fall) {
+        VoltWatch watch = new VoltWatch(JARS);
+        double[] volts = new double[JARS];
+        Arrays.fill(volts, 2.25);
+        volts[3] = 2.25 - fall;
+        watch.take(volts, 1, 1);
+        double deviation = .004 * Math.sqrt(1 + 1 / .11);
+        double t = fall / deviation;
+        double sound = .375 * Math.pow(1 + t * t / 4, -2.5) / deviation;
+        double at = Math.max(2 * deviation, Math.min(fall, .4));
+        double shorted = 1 / (at * Math.log((.4 + 4 * deviation) / (2 * deviation)));
+        if (fall < 2 * deviation) {
+            shorted *= .1 * Math.exp(t - 2);
+        }
+        double prior = 1 - Math.exp(-.004);
+        double expected = prior * shorted / (prior * shorted + (1 - prior) * sound);
+        assertThat(watch.shortProbability[3]).isCloseTo(expected, within(1e-9));
+        double weight = 1 - expected;
+        assertThat(watch.offset[3]).isCloseTo(-weight * fall / (weight + .11), within(1e-9));
+        assertThat(watch.readings[3]).isCloseTo(weight, within(1e-9));
+        assertThat(watch.low()[3]).isEqualTo(fall > 3 * deviation);
+    }
 }
