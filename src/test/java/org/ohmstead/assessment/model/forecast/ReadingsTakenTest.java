@@ -188,8 +188,8 @@ class ReadingsTakenTest {
     void voltsAreSharedByTheCellsOfAJar() {
         StringPlan plan = StringOf.jars(5).plan();
         JarTypeFacts one = plan.jarType();
-        JarTypeFacts six = new JarTypeFacts(
-                "T6", one.technology(), 6, 12, 400, 2.25, NAN, OhmicKind.IMPEDANCE, NAN, 15, 25);
+        JarTypeFacts six =
+                new JarTypeFacts("T6", one.technology(), 6, 12, 400, 2.25, NAN, OhmicKind.IMPEDANCE, NAN, 15, 25);
         Survey survey = new Survey();
         Arrays.fill(survey.volts, 13.5);
         assertThat(LogReadings.voltsPerCell(plan.with(six), survey.done())).containsOnly(2.25);

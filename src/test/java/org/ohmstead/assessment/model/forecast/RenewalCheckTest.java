@@ -66,7 +66,14 @@ class RenewalCheckTest {
 
     /** Eight links that had been read before, and two surveys, are needed. */
     @ParameterizedTest
-    @CsvSource({"10, 2, 0, true", "10, 1, 0, false", "8, 2, 0, true", "7, 2, 0, false", "9, 2, 1, true", "8, 2, 1, false"})
+    @CsvSource({
+        "10, 2, 0, true",
+        "10, 1, 0, false",
+        "8, 2, 0, true",
+        "7, 2, 0, false",
+        "9, 2, 1, true",
+        "8, 2, 1, false"
+    })
     void fewLinksOrSurveysSayNothing(int read, int surveys, int firstTime, boolean remade) {
         GroupState links = risen(UnitConstants.links());
         links.surveys = surveys;
