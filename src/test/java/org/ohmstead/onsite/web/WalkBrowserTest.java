@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -63,9 +64,9 @@ class WalkBrowserTest {
     static void people(@Autowired Access access, @Autowired People people) {
         access.asSystem(
                 "test",
-                () -> List.of("walker", "follower")
-                        .forEach(name -> people.choosePassword(
-                                people.open(new NewPerson(name, "Crew 3", Role.CREW, Reach.EVERYWHERE))
+                () -> Map.of("walker", Role.CREW, "follower", Role.CREW, "looker", Role.MANAGER)
+                        .forEach((name, role) -> people.choosePassword(
+                                people.open(new NewPerson(name, "Crew 3", role, Reach.EVERYWHERE))
                                         .id(),
                                 Device.PASSWORD)));
     }
@@ -201,6 +202,17 @@ class WalkBrowserTest {
         assertThat(org.assertj.core.api.Assertions.catchThrowable(
                         () -> device.go(page, "/strings/" + string.id() + "/walk")))
                 .hasMessageContaining("net::ERR_");
+    }
+
+    @Test
+    void whoMayOnlyLookIsToldSo() {
+        Page page = device.signedIn("looker");
+        device.go(page, "/strings/" + string.id() + "/walk");
+        page.waitForSelector("[data-walk-ready=yes]");
+        assertThat(page.locator("main form[data-walk] [type=submit], main form [type=submit]:text('Hand in')")
+                        .count())
+                .isZero();
+        assertThat(device.complaints()).isEmpty();
     }
 
     @Test
