@@ -50,7 +50,7 @@ record LinkCase(
                 kindRise(links, plan, last),
                 kindRise(links, plan, before),
                 overInstallation(links, joint, readings, limits),
-                isSkipped(links, joint),
+                isSkipped(links, joint, last),
                 panel.last() < 0 ? 0 : LinkReading.strapsRead(panel.survey(panel.last()), plan),
                 panel.history().plan().designLoadAmps(),
                 trend(panel, readings, limits));
@@ -92,11 +92,12 @@ record LinkCase(
                         limits.of(Limit.LINK_INSTALL_MICROOHMS));
     }
 
-    private static boolean isSkipped(LinkPanel links, Joint joint) {
+    /** Others were read in the last round, this one was not, nor since. */
+    private static boolean isSkipped(LinkPanel links, Joint joint, @Nullable LinkReading last) {
         int round = links.lastRound();
         return round >= 0
                 && !links.panel().survey(round).takenOn().isBefore(joint.madeOn())
-                && !links.isReadIn(round, joint.link().ordinal());
+                && (last == null || last.survey() < round);
     }
 
     private static @Nullable Trend trend(Panel panel, List<LinkReading> readings, Limits limits) {

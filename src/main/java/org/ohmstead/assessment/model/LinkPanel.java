@@ -96,8 +96,4 @@ final class LinkPanel {
         }
         return count;
     }
-
-    boolean isReadIn(int survey, int ordinal) {
-        return !Double.isNaN(readings[survey][ordinal].combined());
-    }
 }

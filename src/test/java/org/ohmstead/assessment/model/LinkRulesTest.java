@@ -224,6 +224,8 @@ class LinkRulesTest {
         assertThat(link(string, 2).reasons()).isEmpty();
         string.surveyed("2019-07-10").everyLinkReads(Double.NaN).linkReads(2, 25);
         assertThat(link(string, 4).reasons()).extracting(Reason::rule).containsExactly(Rule.LINK_NOT_READ);
+        string.linkReads(4, 25);
+        assertThat(link(string, 4).reasons()).as("read alone since").isEmpty();
     }
 
     @Test

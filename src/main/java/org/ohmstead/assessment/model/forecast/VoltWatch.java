@@ -69,7 +69,7 @@ final class VoltWatch {
         release(jar, difference, residual, years);
         double weight = 1 - shortProbability[jar];
         readings[jar] = Math.min(MEMORY_READINGS, readings[jar] + weight);
-        offset[jar] += weight * residual / (readings[jar] + PRIOR_READINGS);
+        offset[jar] += weight * (difference - offset[jar]) / (readings[jar] + PRIOR_READINGS);
         return residual * residual / expected;
     }
 

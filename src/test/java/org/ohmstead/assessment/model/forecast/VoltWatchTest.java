@@ -102,6 +102,7 @@ class VoltWatchTest {
         VoltWatch released = after(5, .01);
         assertThat(released.shortProbability[3]).isZero();
         assertThat(released.suspectedSince[3]).isNaN();
+        assertThat(released.offset[3]).as("its level from now on").isCloseTo(-.01, within(.001));
         assertThat(after(8, .01).shortProbability[3]).isLessThan(.01);
         assertThat(after(8, .1).shortProbability[3]).isGreaterThan(.99);
         assertThat(after(8, .1).suspectedSince[3]).isEqualTo(4);
