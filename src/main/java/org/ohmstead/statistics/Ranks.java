@@ -37,12 +37,12 @@ final class Ranks {
     }
 
     /** An integer that stands among its like as the number does among numbers. */
-    static long key(double number) {
+    private static long key(double number) {
         return turned(Double.doubleToLongBits(number));
     }
 
     /** The number that the key was made of. */
-    static double number(long key) {
+    private static double number(long key) {
         return Double.longBitsToDouble(turned(key));
     }
 
@@ -52,7 +52,7 @@ final class Ranks {
     }
 
     /** Brings the least of a part of the array to its start. */
-    static void findLeast(long[] keys, int start, int end) {
+    private static void findLeast(long[] keys, int start, int end) {
         int least = start;
         for (int i = start + 1; i < end; i++) {
             least = keys[i] < keys[least] ? i : least;
@@ -63,7 +63,7 @@ final class Ranks {
     }
 
     /** Puts in place what belongs at the rank, which lies in this part of the array, with the lesser ones before it. */
-    static void find(long[] keys, int start, int end, int rank) {
+    private static void find(long[] keys, int start, int end, int rank) {
         int low = start;
         int high = end - 1;
         while (high - low > FEW) {
