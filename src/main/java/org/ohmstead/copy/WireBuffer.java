@@ -105,6 +105,24 @@ public final class WireBuffer {
         }
     }
 
+    /**
+     * Opens a field whose length is not known yet; end it with {@link #endField}.
+     *
+     * @return where it starts
+     */
+    public int startField() {
+        putInt(0);
+        return length;
+    }
+
+    /** @param start what {@link #startField} gave */
+    public void endField(int start) {
+        int end = length;
+        length = start - Integer.BYTES;
+        putInt(end - start);
+        length = end;
+    }
+
     /** A jsonb: the version of its form, then the text. */
     public void jsonField(String json) {
         byte[] text = json.getBytes(StandardCharsets.UTF_8);
