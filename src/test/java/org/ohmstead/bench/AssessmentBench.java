@@ -19,8 +19,11 @@ final class AssessmentBench {
     private final DataSource dataSource;
     private final BulkLedger bulk;
     private final BenchEstate estate;
+    private final int surveysPerString;
 
-    AssessmentBench(ApplicationContext service, BenchEstate estate) {
+    /** @param surveysPerString that are known at the start */
+    AssessmentBench(ApplicationContext service, BenchEstate estate, int surveysPerString) {
+        this.surveysPerString = surveysPerString;
         this.estate = estate;
         this.bulk = service.getBean(BulkLedger.class);
         this.assessments = service.getBean(Assessments.class);
@@ -46,6 +49,9 @@ final class AssessmentBench {
         double amended = Stopwatch.seconds(assessments::reassessEstate);
         results.times(
                 "all of it anew, an earlier survey having come in late", "reading every reading", amended, reading, "");
+        addLaterSurveys();
+        double later = Stopwatch.seconds(assessments::reassessEstate);
+        results.times("every string one survey further", "reading every reading", later, reading, "");
         double again = Stopwatch.median(RUNS, assessments::reassessEstate);
         results.times("whole estate once more (no news)", "reading every reading", again, reading, "≤ 3 ×");
         results.times("every reading through the ledger's stream", "raw COPY out of the same rows", reading, raw, "");
@@ -55,6 +61,12 @@ final class AssessmentBench {
     private void addEarlierSurveys() {
         bulk.copyIn(estate.strings().stream()
                 .map(string -> BenchSurveys.survey(string, BenchEstate.IN_SERVICE.plusMonths(3), -1)));
+    }
+
+    /** One each, after all that is known. */
+    private void addLaterSurveys() {
+        bulk.copyIn(estate.strings().stream()
+                .map(string -> BenchSurveys.next(string, surveysPerString)));
     }
 
     /** Touches every reading, so that none of the work can be left out. */

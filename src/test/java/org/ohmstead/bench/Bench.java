@@ -68,7 +68,7 @@ public final class Bench {
         } else {
             ingest.loadAll();
         }
-        AssessmentBench assessment = new AssessmentBench(service, estate);
+        AssessmentBench assessment = new AssessmentBench(service, estate, scale.surveys());
         if (parts.contains(Part.ASSESSMENT)) {
             assessment.run(results);
             new AdvanceBench(estate.strings().get(0), scale.surveys()).run(results);

@@ -21,8 +21,12 @@ final class BenchSurveys {
 
     /** The history of a string, oldest first, half a year between surveys. */
     static Stream<NewSurvey> history(StringView string, int surveys) {
-        return IntStream.range(0, surveys)
-                .mapToObj(n -> survey(string, BenchEstate.IN_SERVICE.plusMonths(6L * n + 6), n));
+        return IntStream.range(0, surveys).mapToObj(n -> next(string, n));
+    }
+
+    /** The survey after so many of that history. */
+    static NewSurvey next(StringView string, int surveys) {
+        return survey(string, BenchEstate.IN_SERVICE.plusMonths(6L * surveys + 6), surveys);
     }
 
     static NewSurvey survey(StringView string, LocalDate on, int number) {
