@@ -61,8 +61,7 @@ class UnitRows {
     }
 
     /** Of a part that may be missing as a whole. */
-    private static <J, P, R> Function<J, @Nullable R> in(
-            Function<J, @Nullable P> part, Function<P, @Nullable R> what) {
+    private static <J, P, R> Function<J, @Nullable R> in(Function<J, @Nullable P> part, Function<P, @Nullable R> what) {
         return unit -> {
             P found = part.apply(unit);
             return found == null ? null : what.apply(found);

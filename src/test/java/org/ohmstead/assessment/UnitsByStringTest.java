@@ -53,7 +53,9 @@ class UnitsByStringTest {
         migrate("23");
         assertThat(before).extracting(List::size).containsExactly(5, 3);
         for (int i = 0; i < before.size(); i++) {
-            assertThat(all().get(i)).map(Map::toString).isEqualTo(before.get(i).stream().map(Map::toString).toList());
+            assertThat(all().get(i))
+                    .map(Map::toString)
+                    .isEqualTo(before.get(i).stream().map(Map::toString).toList());
         }
     }
 
@@ -62,7 +64,9 @@ class UnitsByStringTest {
     }
 
     private List<Map<String, Object>> sortedByName(List<Map<String, Object>> rows) {
-        return rows.stream().map(row -> (Map<String, Object>) new TreeMap<>(row)).toList();
+        return rows.stream()
+                .map(row -> (Map<String, Object>) new TreeMap<>(row))
+                .toList();
     }
 
     private void migrate(String target) {

@@ -65,8 +65,7 @@ final class AssessmentBench {
 
     /** One each, after all that is known. */
     private void addLaterSurveys() {
-        bulk.copyIn(estate.strings().stream()
-                .map(string -> BenchSurveys.next(string, surveysPerString)));
+        bulk.copyIn(estate.strings().stream().map(string -> BenchSurveys.next(string, surveysPerString)));
     }
 
     /** Touches every reading, so that none of the work can be left out. */
