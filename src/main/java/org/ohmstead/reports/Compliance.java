@@ -27,6 +27,7 @@ import org.ohmstead.programme.DutyLine;
 import org.ohmstead.programme.Programme;
 import org.ohmstead.programme.rules.Evidence;
 import org.ohmstead.reports.render.Report;
+import org.ohmstead.worklist.WorkList;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -37,6 +38,7 @@ public class Compliance {
 
     private final Programme programme;
     private final FleetRegister register;
+    private final WorkList work;
     private final SignOffTable signOffs;
     private final Access access;
     private final AuditTrail audit;
@@ -45,12 +47,14 @@ public class Compliance {
     Compliance(
             Programme programme,
             FleetRegister register,
+            WorkList work,
             SignOffTable signOffs,
             Access access,
             AuditTrail audit,
             Clock clock) {
         this.programme = programme;
         this.register = register;
+        this.work = work;
         this.signOffs = signOffs;
         this.access = access;
         this.audit = audit;
@@ -74,13 +78,15 @@ public class Compliance {
         Long areaId = area == null ? null : register.area(area).id();
         boolean over = quarter.last().isBefore(today());
         List<ComplianceLine> lines = lines(quarter, over ? quarter.last() : null, area);
+        LocalDate asOf = over ? quarter.last() : today();
         byte[] canonical = ComplianceTables.canonical(lines);
         return new ComplianceSummary(
                 quarter,
                 area,
-                over ? quarter.last() : today(),
+                asOf,
                 lines,
                 ComplianceTotal.of(lines),
+                work.unresolved(asOf, area),
                 HexFormat.of().formatHex(Sha256.of(canonical)),
                 signOffs.latest(quarter, areaId, canonical).orElse(null));
     }

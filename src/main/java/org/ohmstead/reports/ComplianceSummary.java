@@ -4,12 +4,14 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ohmstead.programme.rules.DutyState;
+import org.ohmstead.worklist.UnresolvedWork;
 
 /**
  * What was done on time in a quarter and what was not.
  *
  * @param area code of the one area it speaks of; null for everything in reach
  * @param asOf the day whose knowledge it shows: the quarter's last, or today while it runs
+ * @param unresolved what was open on the work list at the end of that day; the signature does not cover it
  * @param signOff the latest signature of this scope; null while nobody has signed
  * @param sha256 of the lines as CSV, hexadecimal
  */
@@ -19,12 +21,14 @@ public record ComplianceSummary(
         LocalDate asOf,
         List<ComplianceLine> lines,
         List<ComplianceTotal> totals,
+        List<UnresolvedWork> unresolved,
         String sha256,
         @Nullable SignOff signOff) {
 
     public ComplianceSummary {
         lines = List.copyOf(lines);
         totals = List.copyOf(totals);
+        unresolved = List.copyOf(unresolved);
     }
 
     public boolean isOver() {

@@ -42,8 +42,14 @@ final class ComplianceTables {
                 "Compliance summary " + summary.quarter(),
                 summary.asOf(),
                 facts(summary),
-                Stream.of(changes(summary), Stream.of(exceptions(summary), byArea(summary), totals(summary), lines))
-                        .flatMap(sections -> sections)
+                Stream.concat(
+                                changes(summary),
+                                Stream.of(
+                                        exceptions(summary),
+                                        UnresolvedTable.of(summary.asOf(), summary.unresolved()),
+                                        byArea(summary),
+                                        totals(summary),
+                                        lines))
                         .toList(),
                 "This summary shows when activities were done. Ohmic values show change, not capacity; only a capacity"
                         + " test shows capacity. Compare recalled requirements with your edition of the standard.");

@@ -22,11 +22,9 @@ import org.ohmstead.reports.render.Report.Fact;
 import org.ohmstead.reports.render.Section;
 import org.ohmstead.reports.render.Section.Column;
 import org.ohmstead.worklist.UnresolvedWork;
-import org.ohmstead.worklist.WorkEventView;
 import org.ohmstead.worklist.WorkFilter;
 import org.ohmstead.worklist.WorkItemView;
 import org.ohmstead.worklist.WorkList;
-import org.ohmstead.worklist.model.Evidence;
 import org.springframework.stereotype.Component;
 
 /** The work list on paper: what is open, which duties fall due next, and what was unresolved when the quarter ended. */
@@ -78,7 +76,7 @@ class WorkReport implements ReportMaker {
                                         .filter(WorkItemView::overdue)
                                         .count())),
                         new Fact("Unresolved at the end of " + ended, unresolved.size() + " items")),
-                List.of(open(items, planned(scope.asOf())), falling(due(strings)), unresolved(ended, unresolved)),
+                List.of(open(items, planned(scope.asOf())), falling(due(strings)), UnresolvedTable.of(ended.last(), unresolved)),
                 Phrases.NO_PROOF);
         return new MadeReport(report, "Work", scope.fileName(kind()));
     }
@@ -175,53 +173,5 @@ class WorkReport implements ReportMaker {
                                 Cell.of(one.on()),
                                 Cell.of(one.duty().reason())))
                         .toList());
-    }
-
-    private static Section unresolved(Quarter ended, List<UnresolvedWork> unresolved) {
-        return new Section(
-                "Unresolved at the quarter's end",
-                unresolved.isEmpty()
-                        ? "No item of the list was open at the end of " + ended + ", " + ended.last() + "."
-                        : "What was open at the end of " + ended + ", " + ended.last()
-                                + ", as it stood then, with the evidence of effort.",
-                List.of(
-                        Column.words("String", 11),
-                        Column.words("Work", 13),
-                        Column.words("What", 15),
-                        Column.words("State then", 8),
-                        Column.words("Asked", 8),
-                        Column.words("By", 10),
-                        Column.words("Who", 12),
-                        Column.words("Raised on", 10),
-                        Column.words("Why", 40),
-                        Column.words("Evidence of effort", 60)),
-                unresolved.stream()
-                        .map(one -> List.of(
-                                Cell.of(one.string()),
-                                Cell.of(one.kind().words()),
-                                Cell.of(one.what()),
-                                Cell.of(one.state().word()),
-                                Cell.of(one.urgency().word()),
-                                Cell.of(one.by()),
-                                Cell.of(one.assignee()),
-                                Cell.of(one.raisedOn()),
-                                Cell.of(one.reason()),
-                                Cell.of(effort(one.effort()))))
-                        .toList());
-    }
-
-    /** "2026-03-10 planned for 2026-04-20 by engineer: no outage before; ...". */
-    private static String effort(List<WorkEventView> events) {
-        return events.stream().map(WorkReport::words).collect(Collectors.joining("; "));
-    }
-
-    private static String words(WorkEventView event) {
-        Evidence evidence = event.evidence();
-        return event.on()
-                + " " + event.kind().words()
-                + (event.day() == null ? "" : " (" + event.day() + ")")
-                + " by " + event.by()
-                + (event.note().isEmpty() || event.note().equals(event.reason()) ? "" : ": " + event.note())
-                + (evidence == null ? "" : " [" + evidence.words() + "]");
     }
 }

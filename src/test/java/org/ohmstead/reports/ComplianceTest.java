@@ -36,13 +36,20 @@ import org.ohmstead.kernel.Conflict;
 import org.ohmstead.kernel.NotFound;
 import org.ohmstead.kernel.Refused;
 import org.ohmstead.kernel.Sha256;
+import org.ohmstead.kernel.Urgency;
 import org.ohmstead.programme.NewVisit;
 import org.ohmstead.programme.NewVisit.Item;
 import org.ohmstead.programme.ProgrammeKeeping;
 import org.ohmstead.programme.VisitBook;
 import org.ohmstead.programme.rules.DutyState;
 import org.ohmstead.programme.rules.EvidenceKind;
+import org.ohmstead.reports.render.Cell;
+import org.ohmstead.reports.render.Report;
 import org.ohmstead.support.ServiceTest;
+import org.ohmstead.worklist.NewWork;
+import org.ohmstead.worklist.WorkList;
+import org.ohmstead.worklist.model.Subject;
+import org.ohmstead.worklist.model.WorkKind;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -68,6 +75,9 @@ class ComplianceTest {
 
     @Autowired
     private EvidencePack pack;
+
+    @Autowired
+    private WorkList work;
 
     @Autowired
     private Access access;
@@ -164,6 +174,35 @@ class ComplianceTest {
         assertThat(counted).isEqualTo(summary.lines().size()).isGreaterThanOrEqualTo(10);
         assertThat(summary.count(DutyState.MISSED))
                 .isEqualTo(summary.exceptions().size());
+    }
+
+    /** Raised today, 10 March 2026: open in the quarter that runs, unknown to the one before, and no part of what is signed. */
+    @Test
+    void whatIsOpenOnTheWorkListWhenTheQuarterEndsIsNamed() {
+        String before = summary("2026-Q1").sha256();
+        access.asSystem(
+                "test",
+                () -> work.raise(new NewWork(
+                        string.id(),
+                        WorkKind.INVESTIGATE,
+                        Subject.Kind.JAR,
+                        5,
+                        Urgency.PLAN,
+                        null,
+                        "Smells of acid")));
+
+        ComplianceSummary running = summary("2026-Q1");
+        assertThat(running.unresolved())
+                .filteredOn(open -> open.kind() == WorkKind.INVESTIGATE)
+                .singleElement()
+                .satisfies(open -> assertThat(open.what()).contains("5"));
+        assertThat(running.sha256()).isEqualTo(before);
+        for (Report report : List.of(compliance.report(running), compliance.printed(running))) {
+            assertThat(report.section(UnresolvedTable.TITLE).rows())
+                    .hasSameSizeAs(running.unresolved())
+                    .anySatisfy(row -> assertThat(row).contains(Cell.of("Smells of acid")));
+        }
+        assertThat(summary("2025-Q4").unresolved()).isEmpty();
     }
 
     @Test

@@ -194,8 +194,8 @@ class DemoReportsTest {
                 .list();
         assertThat(states).containsExactlyInAnyOrder("RAISED", "PLANNED", "DONE", "PROVEN", "DISMISSED");
         Section unresolved =
-                made(ReportWish.ofEstate(ReportKind.WORK, null)).full().section("Unresolved at the quarter's end");
-        assertThat(unresolved.sentence()).contains("2025-Q4");
+                made(ReportWish.ofEstate(ReportKind.WORK, null)).full().section(UnresolvedTable.TITLE);
+        assertThat(unresolved.sentence()).contains("2025-12-31");
     }
 
     @Test
