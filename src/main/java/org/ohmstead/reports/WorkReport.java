@@ -76,7 +76,10 @@ class WorkReport implements ReportMaker {
                                         .filter(WorkItemView::overdue)
                                         .count())),
                         new Fact("Unresolved at the end of " + ended, unresolved.size() + " items")),
-                List.of(open(items, planned(scope.asOf())), falling(due(strings)), UnresolvedTable.of(ended.last(), unresolved)),
+                List.of(
+                        open(items, planned(scope.asOf())),
+                        falling(due(strings)),
+                        UnresolvedTable.of(ended.last(), unresolved)),
                 Phrases.NO_PROOF);
         return new MadeReport(report, "Work", scope.fileName(kind()));
     }

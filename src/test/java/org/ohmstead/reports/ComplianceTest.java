@@ -183,13 +183,7 @@ class ComplianceTest {
         access.asSystem(
                 "test",
                 () -> work.raise(new NewWork(
-                        string.id(),
-                        WorkKind.INVESTIGATE,
-                        Subject.Kind.JAR,
-                        5,
-                        Urgency.PLAN,
-                        null,
-                        "Smells of acid")));
+                        string.id(), WorkKind.INVESTIGATE, Subject.Kind.JAR, 5, Urgency.PLAN, null, "Smells of acid")));
 
         ComplianceSummary running = summary("2026-Q1");
         assertThat(running.unresolved())
