@@ -151,6 +151,7 @@ public class WorkList {
     }
 
     public List<WorkItemView> plan(Collection<Long> ids, WorkPlan wanted) {
+        access.require(DO_WORK);
         return act("work planned", DO_WORK, ids, wanted.note(), entries.plan(wanted));
     }
 
@@ -160,6 +161,7 @@ public class WorkList {
 
     /** @param assignee empty to name nobody */
     public List<WorkItemView> assign(Collection<Long> ids, String assignee) {
+        access.require(DO_WORK);
         return act("work assigned", DO_WORK, ids, assignee, entries.assign(assignee));
     }
 
@@ -176,6 +178,7 @@ public class WorkList {
      *     asks for it again
      */
     public List<WorkItemView> dismiss(Collection<Long> ids, String reason, @Nullable LocalDate quietUntil) {
+        access.require(OVERRULE);
         return act("work dismissed", OVERRULE, ids, reason, entries.dismiss(reason, quietUntil));
     }
 

@@ -5,6 +5,8 @@ import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.capacity.Agreement;
 import org.ohmstead.capacity.Agreements;
 import org.ohmstead.capacity.CapacityStanding;
@@ -34,10 +36,12 @@ class CapacityResource {
 
     private final CapacityTests tests;
     private final Agreements agreements;
+    private final Access access;
 
-    CapacityResource(CapacityTests tests, Agreements agreements) {
+    CapacityResource(CapacityTests tests, Agreements agreements, Access access) {
         this.tests = tests;
         this.agreements = agreements;
+        this.access = access;
     }
 
     /** @param discharge left out when a record is attached */
@@ -91,6 +95,7 @@ class CapacityResource {
 
     @PostMapping(path = "/api/strings/{stringId}/capacity-tests", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<CapacityTestView> record(@PathVariable long stringId, @RequestBody Body body) {
+        access.require(Permission.HAND_IN_SURVEYS);
         Typed typed = body.discharge();
         if (typed == null) {
             throw new org.ohmstead.kernel.Refused("Give the discharge, or attach the record as a file.");
@@ -101,6 +106,7 @@ class CapacityResource {
     @PostMapping(path = "/api/strings/{stringId}/capacity-tests", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
     ResponseEntity<CapacityTestView> recordFrom(
             @PathVariable long stringId, @RequestPart Body test, @RequestParam MultipartFile file) throws IOException {
+        access.require(Permission.HAND_IN_SURVEYS);
         String name = file.getOriginalFilename();
         return created(tests.recordFrom(test.test(stringId), name == null ? "" : name, file.getBytes()));
     }

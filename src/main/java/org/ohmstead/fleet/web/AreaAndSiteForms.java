@@ -41,6 +41,7 @@ class AreaAndSiteForms {
 
     @PostMapping("/register/areas/new")
     ModelAndView createArea(@RequestParam Map<String, String> typed, RedirectAttributes redirect) {
+        access.require(Permission.ADMINISTER);
         EntryForm again = designs.area().submit(Map.of(), typed, register::createArea);
         return again == null ? done(redirect, "The area is added.") : page(again, "New area", "/register/areas/new");
     }
@@ -59,6 +60,7 @@ class AreaAndSiteForms {
             @RequestParam int version,
             @RequestParam Map<String, String> typed,
             RedirectAttributes redirect) {
+        access.require(Permission.ADMINISTER);
         AreaView area = register.area(code);
         EntryForm again =
                 designs.area().submit(Map.of(), typed, entry -> register.changeArea(area.id(), version, entry));
@@ -80,6 +82,7 @@ class AreaAndSiteForms {
 
     @PostMapping("/register/sites/new")
     ModelAndView createSite(@RequestParam Map<String, String> typed, RedirectAttributes redirect) {
+        access.require(Permission.EDIT_REGISTER);
         EntryForm again = designs.site().submit(Map.of(), typed, register::createSite);
         return again == null ? done(redirect, "The site is added.") : page(again, "New site", "/register/sites/new");
     }
@@ -99,6 +102,7 @@ class AreaAndSiteForms {
             @RequestParam Map<String, String> typed,
             RedirectAttributes redirect) {
         SiteView site = register.site(code);
+        access.require(Permission.EDIT_REGISTER, site.areaId());
         EntryForm again =
                 designs.site().submit(Map.of(), typed, entry -> register.changeSite(site.id(), version, entry));
         return again == null

@@ -62,6 +62,7 @@ class JarsAndLinksController {
     ModelAndView seat(@PathVariable long id, @RequestParam Map<String, String> typed, RedirectAttributes redirect) {
         StringBlueprint blueprint = register.blueprint(id);
         StringView string = blueprint.string();
+        access.require(Permission.EDIT_REGISTER, string.areaId());
         OccupancyView[] seated = new OccupancyView[1];
         EntryForm again = designs.replacement(string)
                 .submit(ofString(string), typed, entry -> seated[0] = seat(blueprint, entry));
@@ -78,6 +79,7 @@ class JarsAndLinksController {
     ModelAndView remake(@PathVariable long id, @RequestParam Map<String, String> typed, RedirectAttributes redirect) {
         StringBlueprint blueprint = register.blueprint(id);
         StringView string = blueprint.string();
+        access.require(Permission.EDIT_REGISTER, string.areaId());
         RemakeView[] recorded = new RemakeView[1];
         EntryForm again = designs.remake(string)
                 .submit(ofString(string), typed, entry -> recorded[0] = jarsAndLinks.recordRemake(entry));

@@ -48,6 +48,7 @@ class LibraryController {
 
     @PostMapping("/library/new")
     ModelAndView create(@RequestParam Map<String, String> typed, RedirectAttributes redirect) {
+        access.require(Permission.EDIT_REGISTER);
         EntryForm again = designs.jarType().submit(Map.of(), typed, register::createJarType);
         return again == null
                 ? done(redirect, "The jar type is added.")
@@ -69,6 +70,7 @@ class LibraryController {
             @RequestParam int version,
             @RequestParam Map<String, String> typed,
             RedirectAttributes redirect) {
+        access.require(Permission.EDIT_REGISTER);
         JarTypeView jarType = register.jarType(code);
         EntryForm again = designs.jarType()
                 .submit(Map.of(), typed, entry -> register.changeJarType(jarType.id(), version, entry));

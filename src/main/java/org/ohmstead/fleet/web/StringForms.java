@@ -45,6 +45,7 @@ class StringForms {
 
     @PostMapping(NEW)
     ModelAndView create(@RequestParam Map<String, String> typed, RedirectAttributes redirect) {
+        access.require(Permission.EDIT_REGISTER);
         Map<String, Long> created = new HashMap<>();
         EntryForm again = designs.string()
                 .submit(
@@ -74,6 +75,7 @@ class StringForms {
             @RequestParam Map<String, String> typed,
             RedirectAttributes redirect) {
         StringView string = register.string(id);
+        access.require(Permission.EDIT_REGISTER, string.areaId());
         EntryForm again = designs.string()
                 .submit(Map.of(), typed, (StringEntry entry) -> register.changeString(id, version, entry));
         if (again != null) {

@@ -74,6 +74,7 @@ class RepairPages {
 
     @PostMapping("/intake/{id}/repair")
     String repair(@PathVariable UUID id, @RequestParam Map<String, String> asked, RedirectAttributes redirect) {
+        access.require(Permission.HAND_IN_SURVEYS);
         return act(id, redirect, () -> {
             bench.repair(id, form.step(asked), StepForm.reason(asked));
             redirect.addFlashAttribute("notice", "Repaired, and checked again. The file itself is untouched.");

@@ -2,6 +2,8 @@ package org.ohmstead.intake.web;
 
 import java.util.Map;
 import java.util.UUID;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.intake.Bench;
 import org.ohmstead.intake.Offer;
 import org.ohmstead.intake.RepairBench;
@@ -21,11 +23,13 @@ class RepairResource {
     private final RepairBench bench;
     private final StepForm form;
     private final ReceiptJsons receipts;
+    private final Access access;
 
-    RepairResource(RepairBench bench, StepForm form, ReceiptJsons receipts) {
+    RepairResource(RepairBench bench, StepForm form, ReceiptJsons receipts, Access access) {
         this.bench = bench;
         this.form = form;
         this.receipts = receipts;
+        this.access = access;
     }
 
     @GetMapping("/repairs")
@@ -36,6 +40,7 @@ class RepairResource {
     /** A step with "kind", its own arguments, and "reason" where a single value is put right. */
     @PostMapping("/repairs")
     ReceiptJson repair(@PathVariable UUID id, @RequestBody Map<String, Object> asked) {
+        access.require(Permission.HAND_IN_SURVEYS);
         return receipts.of(bench.repair(id, form.step(asked), StepForm.reason(asked)));
     }
 

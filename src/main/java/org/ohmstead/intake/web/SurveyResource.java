@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.kernel.Refused;
 import org.ohmstead.ledger.Readings;
 import org.ohmstead.ledger.SurveyFacts;
@@ -23,9 +25,11 @@ import org.springframework.web.bind.annotation.RestController;
 class SurveyResource {
 
     private final SurveyLedger ledger;
+    private final Access access;
 
-    SurveyResource(SurveyLedger ledger) {
+    SurveyResource(SurveyLedger ledger, Access access) {
         this.ledger = ledger;
+        this.access = access;
     }
 
     /**
@@ -78,6 +82,7 @@ class SurveyResource {
 
     @PostMapping("/supersede")
     SurveyJson supersede(@PathVariable long id, @RequestBody Amendment amendment) {
+        access.require(Permission.SETTLE_SURVEYS);
         if (amendment.by() == null) {
             throw new Refused("Name the survey that takes its place in \"by\".");
         }

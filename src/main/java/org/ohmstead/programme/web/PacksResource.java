@@ -1,6 +1,8 @@
 package org.ohmstead.programme.web;
 
 import java.util.List;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.kernel.Refused;
 import org.ohmstead.programme.RulePacks;
 import org.ohmstead.programme.rules.RulePack;
@@ -17,9 +19,11 @@ import org.springframework.web.bind.annotation.RestController;
 class PacksResource {
 
     private final RulePacks packs;
+    private final Access access;
 
-    PacksResource(RulePacks packs) {
+    PacksResource(RulePacks packs, Access access) {
         this.packs = packs;
+        this.access = access;
     }
 
     @GetMapping
@@ -40,6 +44,7 @@ class PacksResource {
     /** A pack of one's own, or its next version. */
     @PutMapping("/{code}")
     RulePack save(@PathVariable String code, @RequestBody RulePack wished) {
+        access.require(Permission.EDIT_REGISTER);
         if (!code.equals(wished.code())) {
             throw new Refused("The address names the pack \"" + code + "\", the body \"" + wished.code() + "\".");
         }

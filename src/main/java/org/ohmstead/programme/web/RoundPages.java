@@ -98,6 +98,7 @@ class RoundPages {
             @RequestParam(defaultValue = "") String area,
             @RequestParam(defaultValue = "") List<String> take,
             RedirectAttributes redirect) {
+        access.require(Permission.EDIT_REGISTER);
         try {
             if (take.isEmpty()) {
                 throw new Refused("Nothing was chosen; tick the visits to plan.");

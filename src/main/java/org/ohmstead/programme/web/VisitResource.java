@@ -5,6 +5,8 @@ import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.programme.NewPhoto;
 import org.ohmstead.programme.NewVisit;
 import org.ohmstead.programme.PhotoView;
@@ -30,10 +32,12 @@ class VisitResource {
 
     private final VisitBook visits;
     private final VisitPhotos photos;
+    private final Access access;
 
-    VisitResource(VisitBook visits, VisitPhotos photos) {
+    VisitResource(VisitBook visits, VisitPhotos photos, Access access) {
         this.visits = visits;
         this.photos = photos;
+        this.access = access;
     }
 
     /** @param note may be left out */
@@ -49,6 +53,7 @@ class VisitResource {
 
     @PostMapping("/api/strings/{stringId}/visits")
     ResponseEntity<VisitView> record(@PathVariable long stringId, @RequestBody VisitBody body) {
+        access.require(Permission.HAND_IN_SURVEYS);
         String note = body.note() == null ? "" : body.note();
         long id = visits.record(new NewVisit(stringId, body.visitedOn(), body.visitedBy(), note, body.items()));
         return ResponseEntity.created(URI.create("/api/visits/" + id)).body(visits.visit(id));

@@ -263,6 +263,7 @@ class WorkPages {
     @PostMapping("/strings/{stringId}/work")
     ModelAndView raise(
             @PathVariable long stringId, @RequestParam Map<String, String> typed, RedirectAttributes redirect) {
+        access.require(Permission.DO_WORK);
         try {
             long id = work.raise(new WorkForm(typed).work(stringId)).id();
             redirect.addFlashAttribute("notice", "It is on the list.");

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.ohmstead.access.Access;
+import org.ohmstead.access.Permission;
 import org.ohmstead.kernel.Refused;
 import org.ohmstead.kernel.Urgency;
 import org.ohmstead.worklist.NewWork;
@@ -36,10 +38,12 @@ class WorkResource {
 
     private final WorkList work;
     private final WorkCsv csv;
+    private final Access access;
 
-    WorkResource(WorkList work, WorkCsv csv) {
+    WorkResource(WorkList work, WorkCsv csv, Access access) {
         this.work = work;
         this.csv = csv;
+        this.access = access;
     }
 
     /** @param unit position of a jar, ordinal of a link; left out for the string */
@@ -182,6 +186,7 @@ class WorkResource {
 
     @PostMapping("/api/work")
     ResponseEntity<WorkItemView> raise(@RequestBody Raising wanted) {
+        access.require(Permission.DO_WORK);
         WorkItemView raised = work.raise(wanted.work());
         return ResponseEntity.created(URI.create("/api/work/" + raised.id())).body(raised);
     }
@@ -193,6 +198,7 @@ class WorkResource {
 
     @PostMapping("/api/work/{id}/done")
     WorkItemView done(@PathVariable long id, @RequestBody Reporting report) {
+        access.require(Permission.DO_WORK);
         return work.done(id, report.report());
     }
 
@@ -209,6 +215,7 @@ class WorkResource {
 
     @PostMapping("/api/work/bulk")
     List<WorkItemView> bulk(@RequestBody Bulk bulk) {
+        access.require(Permission.DO_WORK);
         List<Long> ids = required(bulk.ids(), "ids");
         return switch (required(bulk.act(), "act")) {
             case PLAN -> work.plan(ids, required(bulk.plan(), "plan").plan());

@@ -19,6 +19,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.ohmstead.access.Access;
 import org.ohmstead.access.Person;
 import org.ohmstead.access.PersonAuthentication;
@@ -226,6 +228,23 @@ class RegisterPagesTest {
         mvc.perform(signedIn(get(jars))).andExpect(content().string(not(containsString("Take back"))));
         mvc.perform(signedIn(get("/register/sites/new"))).andExpect(status().isForbidden());
         mvc.perform(signedIn(post(jars + "/filling"))).andExpect(status().isForbidden());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/register/areas/new",
+                "/register/sites/new",
+                "/register/strings/new",
+                "/library/new",
+                "/register/strings/{id}?version=0",
+                "/register/strings/{id}/jars",
+                "/register/strings/{id}/jars/remakes"
+            })
+    void whoMayNotChangeTheRegisterIsRefusedBeforeTheFormIsLookedAt(String form) throws Exception {
+        role = Role.CREW;
+        mvc.perform(signedIn(post(form.replace("{id}", String.valueOf(string.id())))))
+                .andExpect(status().isForbidden());
     }
 
     @Test
