@@ -48,8 +48,8 @@ class MissingFields extends RequestBodyAdviceAdapter {
     /** The first field that is missing in a value that is there, such as {@code items[0].outcome}. */
     private static Optional<String> missing(Object value, String name) {
         if (value instanceof List<?> list) {
-            return first(IntStream.range(0, list.size())
-                    .mapToObj(i -> missing(list.get(i), true, name + "[" + i + "]")));
+            return first(
+                    IntStream.range(0, list.size()).mapToObj(i -> missing(list.get(i), true, name + "[" + i + "]")));
         }
         if (!value.getClass().isRecord()) {
             return Optional.empty();

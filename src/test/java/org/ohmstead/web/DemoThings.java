@@ -18,8 +18,8 @@ final class DemoThings {
 
     private static final String STRING = "(select min(string_id) from capacity_test)";
     private static final String OCCUPANCY = "select min(id) from occupancy where string_id = " + STRING;
-    private static final String REMAKE =
-            "insert into link_remake (string_id, ordinal, remade_on) values (" + STRING + ", 1, '2026-03-09') returning id";
+    private static final String REMAKE = "insert into link_remake (string_id, ordinal, remade_on) values (" + STRING
+            + ", 1, '2026-03-09') returning id";
     private static final String HELD = "select id from upload where state = 'HELD' order by received_at, id limit 1";
     private static final String JAR_TYPE = "select min(code) from jar_type";
     private static final String EXPORT = """
@@ -107,8 +107,9 @@ final class DemoThings {
         Matcher variable = VARIABLE.matcher(pattern);
         while (variable.find()) {
             end = stars.indexOf('*', end) + 1;
-            String query = query(stars.substring(0, end)).orElseThrow(() -> new AssertionError(
-                    "Say in DemoThings what stands for " + variable.group() + " in " + pattern));
+            String query = query(stars.substring(0, end))
+                    .orElseThrow(() -> new AssertionError(
+                            "Say in DemoThings what stands for " + variable.group() + " in " + pattern));
             variable.appendReplacement(address, Matcher.quoteReplacement(found(query, username)));
         }
         return variable.appendTail(address).toString();

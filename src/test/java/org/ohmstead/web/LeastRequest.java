@@ -59,7 +59,8 @@ final class LeastRequest {
         route.info()
                 .getParamsCondition()
                 .getExpressions()
-                .forEach(needed -> request.param(needed.getName(), thing(needed.getName()).orElse("x")));
+                .forEach(needed ->
+                        request.param(needed.getName(), thing(needed.getName()).orElse("x")));
         if (parameters.stream().anyMatch(one -> one.hasParameterAnnotation(RequestBody.class))) {
             request.contentType(MediaType.APPLICATION_JSON).content("{}");
         }
@@ -155,10 +156,14 @@ final class LeastRequest {
             return 1;
         }
         return Map.<Class<?>, Object>of(
-                        LocalDate.class, DAY.toString(),
-                        Instant.class, DAY + "T09:00:00Z",
-                        ZoneId.class, "Europe/London",
-                        UUID.class, new UUID(0, 1).toString())
+                        LocalDate.class,
+                        DAY.toString(),
+                        Instant.class,
+                        DAY + "T09:00:00Z",
+                        ZoneId.class,
+                        "Europe/London",
+                        UUID.class,
+                        new UUID(0, 1).toString())
                 .getOrDefault(type, "x");
     }
 

@@ -10,8 +10,8 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
 /** A method and an address that one of the service's own controllers answers. */
 record Route(HttpMethod method, String pattern, RequestMappingInfo info, HandlerMethod handler) {
 
-    private static final Comparator<Route> BY_ADDRESS =
-            Comparator.comparing(Route::pattern).thenComparing(route -> route.method().name());
+    private static final Comparator<Route> BY_ADDRESS = Comparator.comparing(Route::pattern)
+            .thenComparing(route -> route.method().name());
 
     /** Some share method and address, and differ in the kind of body or a parameter. */
     static List<Route> of(List<RequestMappingHandlerMapping> mappings) {

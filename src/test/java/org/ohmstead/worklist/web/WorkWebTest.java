@@ -107,7 +107,9 @@ class WorkWebTest {
 
     @Test
     void whoMayNotIsRefusedBeforeTheFormIsLookedAt() throws Exception {
-        mvc.perform(post("/strings/" + string.id() + "/work").with(as(Role.MANAGER)).with(csrf()))
+        mvc.perform(post("/strings/" + string.id() + "/work")
+                        .with(as(Role.MANAGER))
+                        .with(csrf()))
                 .andExpect(status().isForbidden());
         mvc.perform(post("/work/" + item + "/dismiss").with(as(Role.CREW)).with(csrf()))
                 .andExpect(status().isForbidden());
