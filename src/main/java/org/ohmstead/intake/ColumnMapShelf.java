@@ -40,6 +40,19 @@ class ColumnMapShelf {
                 .list();
     }
 
+    /** Whether no version of that name belongs to an area out of reach. */
+    boolean isWithin(String name, Reach reach) {
+        return jdbc.sql("""
+                        select not exists (select from column_map
+                          where name = :name and area_id is not null and not :everywhere and not area_id = any (:areaIds))
+                        """)
+                .param("name", name)
+                .param("everywhere", reach.everywhere())
+                .param("areaIds", reach.areaIdArray())
+                .query(Boolean.class)
+                .single();
+    }
+
     /** A version as it was saved; what was read by it can be read again whoever asks. */
     ColumnMapView version(String name, int version) {
         return jdbc.sql("select * from column_map where name = ? and version = ?")

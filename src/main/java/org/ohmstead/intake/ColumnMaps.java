@@ -81,6 +81,9 @@ public class ColumnMaps {
         if (name.isBlank() || name.length() > 80) {
             throw new Refused("A column map needs a name of at most 80 letters.");
         }
+        if (!shelf.isWithin(name.strip(), access.reach())) {
+            throw new Refused("A map of an area out of your reach has that name; choose another.");
+        }
         MapShape.require(map);
         int version = shelf.add(
                 name.strip(), areaId, belongsTo, retired, map, access.current().username());

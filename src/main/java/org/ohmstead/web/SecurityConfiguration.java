@@ -8,6 +8,8 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import org.springframework.security.web.util.matcher.AndRequestMatcher;
+import org.springframework.security.web.util.matcher.OrRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /**
@@ -37,11 +39,18 @@ class SecurityConfiguration {
         "/actuator/health/**"
     };
 
+    /** A token that got into wrong hands makes no other one and changes nobody's access: that takes a password. */
+    private static final RequestMatcher BEYOND_TOKENS = new AndRequestMatcher(
+            BearerTokens::carriesToken,
+            new OrRequestMatcher(
+                    PathPatternRequestMatcher.pathPattern("/account/**"),
+                    PathPatternRequestMatcher.pathPattern("/administration/**")));
+
     @Bean
     SecurityFilterChain everything(HttpSecurity http, ApiTokens tokens) throws Exception {
         RequestMatcher api = PathPatternRequestMatcher.pathPattern("/api/**");
         return http.authorizeHttpRequests(requests ->
-                        requests.requestMatchers(OPEN).permitAll().anyRequest().authenticated())
+                        requests.requestMatchers(OPEN).permitAll().requestMatchers(BEYOND_TOKENS).denyAll().anyRequest().authenticated())
                 .formLogin(form ->
                         form.loginPage("/sign-in").defaultSuccessUrl("/").permitAll())
                 .logout(logout -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))

@@ -1,5 +1,6 @@
 package org.ohmstead.access;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestBuilders.formLogin;
@@ -15,6 +16,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.ohmstead.support.ServiceTest;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -31,6 +33,9 @@ class SignInTest {
 
     @Autowired
     private People people;
+
+    @Autowired
+    private ApiTokens tokens;
 
     @Test
     void aPageAsksStrangersToSignIn() throws Exception {
@@ -52,6 +57,20 @@ class SignInTest {
         web.perform(get("/api/anything").header("Authorization", "Bearer ohm_nonsense"))
                 .andExpect(status().isUnauthorized())
                 .andExpect(jsonPath("$.detail").value("This token is unknown, revoked or out of date."));
+    }
+
+    @Test
+    void aTokenOpensWhatItsOwnerMayButMakesNoOtherTokenAndChangesNobodysAccess() throws Exception {
+        account("token.owner", Role.ADMINISTRATOR);
+        Person owner = people.findEnabled("token.owner").orElseThrow();
+        String bearer = "Bearer " + tokens.create(owner, "phone");
+        web.perform(get("/api/strings").header("Authorization", bearer)).andExpect(status().isOk());
+        for (String address : List.of("/account", "/administration")) {
+            web.perform(get(address).header("Authorization", bearer)).andExpect(status().isForbidden());
+        }
+        web.perform(post("/account/tokens").header("Authorization", bearer).param("label", "second"))
+                .andExpect(status().isForbidden());
+        assertThat(tokens.of(owner)).hasSize(1);
     }
 
     @Test

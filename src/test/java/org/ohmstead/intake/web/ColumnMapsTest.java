@@ -86,6 +86,19 @@ class ColumnMapsTest {
     }
 
     @Test
+    void aMapOfAnotherAreaIsNotReplacedUnderItsName() throws Exception {
+        saveFor(string).andExpect(status().isOk());
+        StringView elsewhere = estate.stringOfSix();
+        string = elsewhere;
+
+        saveFor(elsewhere)
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.detail")
+                        .value("A map of an area out of your reach has that name; choose another."));
+        save().andExpect(status().isUnprocessableContent());
+    }
+
+    @Test
     void aPreviewSaysWhatHandingInWouldComeToAndKeepsNothing() throws Exception {
         UUID id = UUID.randomUUID();
         handIn(id, table("2025-03-04"));
@@ -163,7 +176,15 @@ class ColumnMapsTest {
     }
 
     private ResultActions save() throws Exception {
-        return mvc.perform(put("/api/column-maps/" + name)
+        return saveAt("/api/column-maps/" + name);
+    }
+
+    private ResultActions saveFor(StringView place) throws Exception {
+        return saveAt("/api/column-maps/" + name + "?area=" + place.areaId());
+    }
+
+    private ResultActions saveAt(String address) throws Exception {
+        return mvc.perform(put(address)
                 .contentType(MediaType.APPLICATION_JSON)
                 .content(map())
                 .with(as(Role.ENGINEER))
