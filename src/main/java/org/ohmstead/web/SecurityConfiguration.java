@@ -49,8 +49,12 @@ class SecurityConfiguration {
     @Bean
     SecurityFilterChain everything(HttpSecurity http, ApiTokens tokens) throws Exception {
         RequestMatcher api = PathPatternRequestMatcher.pathPattern("/api/**");
-        return http.authorizeHttpRequests(requests ->
-                        requests.requestMatchers(OPEN).permitAll().requestMatchers(BEYOND_TOKENS).denyAll().anyRequest().authenticated())
+        return http.authorizeHttpRequests(requests -> requests.requestMatchers(OPEN)
+                        .permitAll()
+                        .requestMatchers(BEYOND_TOKENS)
+                        .denyAll()
+                        .anyRequest()
+                        .authenticated())
                 .formLogin(form ->
                         form.loginPage("/sign-in").defaultSuccessUrl("/").permitAll())
                 .logout(logout -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
