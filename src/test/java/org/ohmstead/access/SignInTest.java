@@ -61,8 +61,8 @@ class SignInTest {
 
     @Test
     void aTokenOpensWhatItsOwnerMayButMakesNoOtherTokenAndChangesNobodysAccess() throws Exception {
-        account("token.owner", Role.ADMINISTRATOR);
-        Person owner = people.findEnabled("token.owner").orElseThrow();
+        account("lost.token", Role.ADMINISTRATOR);
+        Person owner = people.findEnabled("lost.token").orElseThrow();
         String bearer = "Bearer " + tokens.create(owner, "phone");
         web.perform(get("/api/strings").header("Authorization", bearer)).andExpect(status().isOk());
         for (String address : List.of("/account", "/administration")) {
