@@ -23,9 +23,6 @@ public record CopyColumn<T>(String name, int typeOid, Writer<T> write) {
     private static final int DATE = 1082;
     private static final int JSONB = 3802;
     private static final int ANY_ARRAY = 2277;
-    private static final int DIMENSIONS = 1;
-    private static final int MAY_HOLD_NULLS = 1;
-    private static final int FIRST_INDEX = 1;
 
     /** Appends one field of a value. */
     @FunctionalInterface
@@ -81,11 +78,7 @@ public record CopyColumn<T>(String name, int typeOid, Writer<T> write) {
         return new CopyColumn<>(element.name(), ANY_ARRAY, (value, out) -> {
             List<P> elements = parts.apply(value);
             int start = out.startField();
-            out.putInt(DIMENSIONS);
-            out.putInt(MAY_HOLD_NULLS);
-            out.putInt(element.typeOid());
-            out.putInt(elements.size());
-            out.putInt(FIRST_INDEX);
+            out.putArrayHeader(element.typeOid(), elements.size(), true);
             for (P part : elements) {
                 element.write().write(part, out);
             }

@@ -123,6 +123,20 @@ public final class WireBuffer {
         length = end;
     }
 
+    /**
+     * Begins a one-dimensional array whose first index is 1; its elements follow as fields. The array's own length stands
+     * before it as before any field.
+     *
+     * @param elementOid number of the elements' type in PostgreSQL's catalogue
+     */
+    public void putArrayHeader(int elementOid, int count, boolean mayHoldNulls) {
+        putInt(1);
+        putInt(mayHoldNulls ? 1 : 0);
+        putInt(elementOid);
+        putInt(count);
+        putInt(1);
+    }
+
     /** A jsonb: the version of its form, then the text. */
     public void jsonField(String json) {
         byte[] text = json.getBytes(StandardCharsets.UTF_8);

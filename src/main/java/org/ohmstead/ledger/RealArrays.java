@@ -31,11 +31,7 @@ final class RealArrays {
     static void write(double[] values, WireBuffer out) {
         int missing = missing(values);
         out.putInt(HEADER_BYTES + values.length * (4 + ELEMENT_BYTES) - missing * ELEMENT_BYTES);
-        out.putInt(1);
-        out.putInt(missing > 0 ? 1 : 0);
-        out.putInt(ELEMENT_OID);
-        out.putInt(values.length);
-        out.putInt(1);
+        out.putArrayHeader(ELEMENT_OID, values.length, missing > 0);
         for (double value : values) {
             writeElement(value, out);
         }
